@@ -1,0 +1,89 @@
+#include "cli/files.hpp"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <climits>
+#include <cstdlib>
+#include <cstring>
+
+#include "engine/reading/tree.hpp"
+
+namespace heelrule {
+namespace {
+
+// An open file that closes itself.
+class Descriptor {
+ public:
+  explicit Descriptor(int number) : number_(number) {}
+  ~Descriptor() {
+    if (number_ >= 0) {
+      ::close(number_);
+    }
+  }
+  Descriptor(const Descriptor&) = delete;
+  Descriptor& operator=(const Descriptor&) = delete;
+  int number() const { return number_; }
+
+ private:
+  int number_;
+};
+
+Problem cannot_read(const std::string& path, int reason) {
+  return {fmt::format("cannot read `{}`: {}", path, std::strerror(reason)), ""};
+}
+
+Parsed<std::string> read_all(const std::string& path, int number) {
+  std::string text;
+  char buffer[65536];
+  while (true) {
+    const ssize_t got = ::read(number, buffer, sizeof buffer);
+    if (got == 0) {
+      return text;
+    }
+    if (got < 0) {
+      if (errno == EINTR) {
+        continue;
+      }
+      return cannot_read(path, errno);
+    }
+    text.append(buffer, static_cast<std::size_t>(got));
+    if (text.size() > TreeLimits::bytes) {
+      return Problem{fmt::format("`{}` is larger than {} MiB", path, TreeLimits::bytes >> 20U),
+                     "split it"};
+    }
+  }
+}
+
+}  // namespace
+
+Parsed<std::string> read_file(const std::string& path) {
+  // Without O_NONBLOCK a named pipe would keep the command waiting for a writer.
+  const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
+  if (file.number() < 0) {
+    return cannot_read(path, errno);
+  }
+  struct stat status{};
+  if (::fstat(file.number(), &status) != 0) {
+    return cannot_read(path, errno);
+  }
+  if (!S_ISREG(status.st_mode)) {
+    return Problem{fmt::format("`{}` is no regular file", path), "name a file"};
+  }
+  return read_all(path, file.number());
+}
+
+std::string real_path(const std::string& path) {
+  char resolved[PATH_MAX];
+  return ::realpath(path.c_str(), resolved) == nullptr ? std::string{} : std::string(resolved);
+}
+
+bool is_regular_file(const std::string& path) {
+  struct stat status{};
+  return ::stat(path.c_str(), &status) == 0 && S_ISREG(status.st_mode);
+}
+
+}  // namespace heelrule

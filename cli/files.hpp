@@ -1,0 +1,19 @@
+// Reading whole files, with limits.
+#pragma once
+
+#include <string>
+
+#include "engine/quantity/parsed.hpp"
+
+namespace heelrule {
+
+/// The content of a regular file of at most 4 MiB. The problem names the path and the reason.
+Parsed<std::string> read_file(const std::string& path);
+
+/// The path with every link resolved; empty where there is no such file.
+std::string real_path(const std::string& path);
+
+/// Whether there is a regular file of that name.
+bool is_regular_file(const std::string& path);
+
+}  // namespace heelrule

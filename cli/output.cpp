@@ -1,0 +1,67 @@
+#include "cli/output.hpp"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <csignal>
+#include <cstdlib>
+#include <cstring>
+#include <string>
+
+namespace heelrule {
+namespace {
+
+// 0, or the reason of the failure.
+int write_all(int number, std::string_view text) {
+  while (!text.empty()) {
+    const ssize_t written = ::write(number, text.data(), text.size());
+    if (written < 0) {
+      if (errno == EINTR) {
+        continue;
+      }
+      return errno;
+    }
+    text.remove_prefix(static_cast<std::size_t>(written));
+  }
+  return 0;
+}
+
+}  // namespace
+
+void prepare_streams() {
+  // A closed standard stream would lend its number to the next file that is opened.
+  int number = ::open("/dev/null", O_RDWR);
+  while (number >= 0 && number <= STDERR_FILENO) {
+    number = ::open("/dev/null", O_RDWR);
+  }
+  if (number > STDERR_FILENO) {
+    ::close(number);
+  }
+  std::signal(SIGPIPE, SIG_IGN);
+  std::signal(SIGXFSZ, SIG_IGN);
+}
+
+ExitStatus write_output(std::string_view text) {
+  const int reason = write_all(STDOUT_FILENO, text);
+  if (reason == 0) {
+    return ExitStatus::done;
+  }
+  if (reason != EPIPE) {
+    write_error(
+        fmt::format("heelrule: cannot write to standard output: {}\n", std::strerror(reason)));
+  }
+  return ExitStatus::io_error;
+}
+
+void write_error(std::string_view text) { write_all(STDERR_FILENO, text); }
+
+bool colour_wanted() {
+  const char* refused = std::getenv("NO_COLOR");
+  const char* terminal = std::getenv("TERM");
+  const bool dumb = terminal == nullptr || std::string_view(terminal) == "dumb";
+  return ::isatty(STDOUT_FILENO) == 1 && !dumb && (refused == nullptr || *refused == '\0');
+}
+
+}  // namespace heelrule

@@ -1,0 +1,24 @@
+#include "engine/model/inspection.hpp"
+
+#include <algorithm>
+#include <numeric>
+#include <utility>
+
+#include "engine/quantity/settle.hpp"
+
+namespace heelrule {
+
+double mean(const Readings& readings) {
+  return settled(std::accumulate(readings.stored.begin(), readings.stored.end(), 0.0) /
+                 static_cast<double>(readings.stored.size()));
+}
+
+const Observation* Inspection::find(std::size_t trait, Side side) const {
+  const auto key = std::pair(trait, side);
+  const auto at = std::lower_bound(
+      observations.begin(), observations.end(), key,
+      [](const Observation& a, const auto& b) { return std::pair(a.trait, a.side) < b; });
+  return at != observations.end() && std::pair(at->trait, at->side) == key ? &*at : nullptr;
+}
+
+}  // namespace heelrule

@@ -1,0 +1,104 @@
+// One thing to record, or to work out from what was recorded.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "engine/model/text.hpp"
+#include "engine/quantity/quantity.hpp"
+#include "engine/source/span.hpp"
+
+namespace heelrule {
+
+/// What a trait is recorded of. A trait of a foot or a shoe has a left and a right value.
+enum class Per : std::uint8_t { client, pair, foot, shoe };
+
+/// Whether a value is recorded for each side.
+constexpr bool has_sides(Per per) { return per == Per::foot || per == Per::shoe; }
+
+enum class Side : std::uint8_t {
+  none,  ///< the value has no sides
+  left,
+  right,
+};
+
+/// A level of a scale, or one of several choices.
+struct Level {
+  Located<std::string> name;
+  Text meaning;
+
+  bool operator==(const Level&) const = default;
+};
+
+/// A reading with a unit.
+struct MeasureKind {
+  Unit unit = Unit::count;  ///< in which it is printed
+  std::optional<Located<QuantityRange>>
+      plausible;                           ///< outside of it a record must confirm the reading
+  std::optional<Located<Quantity>> doubt;  ///< standard uncertainty of one reading
+
+  bool operator==(const MeasureKind&) const = default;
+};
+
+/// Levels in order, lowest first.
+struct ScaleKind {
+  std::vector<Level> levels;
+  bool operator==(const ScaleKind&) const = default;
+};
+
+/// Levels without an order.
+struct ChoiceKind {
+  std::vector<Level> levels;
+  bool operator==(const ChoiceKind&) const = default;
+};
+
+struct AnswerKind {  ///< yes or no
+  bool operator==(const AnswerKind&) const = default;
+};
+
+struct FibresKind {  ///< fibre content
+  bool operator==(const FibresKind&) const = default;
+};
+
+struct ShoeSizeKind {  ///< a shoe size as marked
+  bool operator==(const ShoeSizeKind&) const = default;
+};
+
+struct SockRangeKind {  ///< a sock range as marked
+  bool operator==(const SockRangeKind&) const = default;
+};
+
+/// Worked out by a formula.
+struct DerivedKind {
+  Located<std::string> formula;
+  std::optional<Located<Unit>> shown;  ///< in which it is printed
+
+  bool operator==(const DerivedKind&) const = default;
+};
+
+/// Not said, or not understood. It has been reported; no rule set that compiles holds one.
+struct UnreadKind {
+  bool operator==(const UnreadKind&) const = default;
+};
+
+using TraitKind = std::variant<UnreadKind, MeasureKind, ScaleKind, ChoiceKind, AnswerKind,
+                               FibresKind, ShoeSizeKind, SockRangeKind, DerivedKind>;
+
+struct Trait {
+  std::string name;
+  Span where;           ///< of the name
+  Text ask;             ///< the question
+  Text how;             ///< how to take it
+  Per per = Per::pair;  ///< of a derived trait: `pair`; its sides follow from the formula
+  TraitKind kind;
+
+  bool operator==(const Trait&) const = default;
+};
+
+/// The levels of a scale or a choice; empty for every other kind.
+const std::vector<Level>& levels_of(const TraitKind& kind);
+
+}  // namespace heelrule

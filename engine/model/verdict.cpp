@@ -1,0 +1,31 @@
+#include "engine/model/verdict.hpp"
+
+#include <algorithm>
+
+namespace heelrule {
+namespace {
+
+constexpr double per_point = 10'000;  // full credit is a hundred points
+
+}  // namespace
+
+std::optional<double> Score::points() const {
+  return weight > 0 ? std::optional(earned / weight / per_point) : std::nullopt;
+}
+
+double Score::lowest_points() const {
+  const double all = weight + open_weight;
+  return all > 0 ? lowest / all / per_point : 0;
+}
+
+double Score::highest_points() const {
+  const double all = weight + open_weight;
+  return all > 0 ? highest / all / per_point : 100;
+}
+
+bool Verdict::refers() const {
+  return !referrals.empty() ||
+         std::any_of(safety.begin(), safety.end(), [](const SafetyAnswer& a) { return a.yes; });
+}
+
+}  // namespace heelrule

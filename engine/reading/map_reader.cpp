@@ -1,0 +1,114 @@
+#include "engine/reading/map_reader.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/quantity/nearest.hpp"
+
+namespace heelrule {
+
+MapReader::MapReader(const Node& node, Span where, std::string_view what, Diagnostics& diagnostics)
+    : node_(&node), where_(where), what_(what), diagnostics_(diagnostics) {
+  if (!node.is_map()) {
+    diagnostics.error(node.kind == Node::Kind::nothing ? where : node.where,
+                      fmt::format("{} is a map of keys, and this is {}", what, in_words(node.kind)),
+                      "write `key: value` lines below it, indented");
+  }
+}
+
+const Entry* MapReader::entry(std::string_view key) const {
+  const Entry* meant = nullptr;
+  for (const Entry& candidate : node_->entries) {
+    if (candidate.key.value == key) {
+      return &candidate;
+    }
+    Nearest nearest(candidate.key.value);
+    nearest.offer(key);
+    meant = nearest.found() && meant == nullptr ? &candidate : meant;
+  }
+  return meant;
+}
+
+bool MapReader::has(std::string_view key) const { return entry(key) != nullptr; }
+
+const Node* MapReader::take(std::string_view key) {
+  known_.push_back(key);
+  const Entry* at = entry(key);
+  if (at == nullptr) {
+    return nullptr;
+  }
+  if (at->value.kind == Node::Kind::nothing) {
+    diagnostics_.error(at->key.where, fmt::format("`{}` has no value", at->key.value),
+                       "write one, or leave the key out");
+    return nullptr;
+  }
+  return &at->value;
+}
+
+const Node* MapReader::require(std::string_view key, std::string_view sample) {
+  if (node_->is_map() && entry(key) == nullptr) {
+    missing_.push_back({key, sample});
+  }
+  return take(key);
+}
+
+Located<std::string> MapReader::text(std::string_view key) {
+  const Node* value = take(key);
+  return value == nullptr ? Located<std::string>{{}, where_}
+                          : read_plain_text(*value, key, diagnostics_);
+}
+
+Located<std::string> MapReader::required_text(std::string_view key, std::string_view sample) {
+  const Node* value = require(key, sample);
+  return value == nullptr ? Located<std::string>{{}, where_}
+                          : read_plain_text(*value, key, diagnostics_);
+}
+
+void MapReader::finish() {
+  for (const MissingKey& missing : missing_) {
+    diagnostics_.error(where_, fmt::format("{} needs `{}`", what_, missing.key),
+                       fmt::format("add `{}: {}`", missing.key, missing.sample));
+  }
+  for (const Entry& entry : node_->entries) {
+    if (std::find(known_.begin(), known_.end(), entry.key.value) != known_.end()) {
+      continue;
+    }
+    Nearest nearest(entry.key.value);
+    for (const std::string_view known : known_) {
+      nearest.offer(known);
+    }
+    diagnostics_.error(entry.key.where, fmt::format("`{}` is no key of {}", entry.key.value, what_),
+                       nearest.found()
+                           ? nearest.question()
+                           : fmt::format("its keys are `{}`", fmt::join(known_, "`, `")));
+  }
+}
+
+Located<std::string> read_plain_text(const Node& node, std::string_view key,
+                                     Diagnostics& diagnostics) {
+  if (node.is_text()) {
+    return {node.text, node.where};
+  }
+  diagnostics.error(node.where,
+                    fmt::format("`{}` is a text, and this is {}", key, in_words(node.kind)),
+                    "write it on one line, in quotes if it holds brackets or `: `");
+  return {{}, node.where};
+}
+
+bool check_name(const Located<std::string>& name, std::string_view what, Diagnostics& diagnostics) {
+  const auto fits = [](char c, bool first) {
+    return (c >= 'a' && c <= 'z') || (!first && ((c >= '0' && c <= '9') || c == '_'));
+  };
+  bool good = !name.value.empty() && name.value.size() <= 64;
+  for (std::size_t i = 0; good && i < name.value.size(); ++i) {
+    good = fits(name.value[i], i == 0);
+  }
+  if (!good) {
+    diagnostics.error(name.where, fmt::format("`{}` cannot be the name of a {}", name.value, what),
+                      "use small letters, digits and `_`, beginning with a letter, 64 at most");
+  }
+  return good;
+}
+
+}  // namespace heelrule

@@ -1,0 +1,223 @@
+#include "engine/reading/read_inspection.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <utility>
+
+#include "engine/quantity/nearest.hpp"
+#include "engine/reading/json_tree.hpp"
+#include "engine/reading/map_reader.hpp"
+#include "engine/reading/read_value.hpp"
+#include "engine/reading/yaml_tree.hpp"
+
+namespace heelrule {
+namespace {
+
+class InspectionReader {
+ public:
+  InspectionReader(const Node& tree, const RuleSet& rules, Diagnostics& diagnostics)
+      : tree_(tree), rules_(rules), diagnostics_(diagnostics) {}
+
+  Inspection read() {
+    MapReader map(tree_, {tree_.where.source, tree_.where.begin, tree_.where.begin}, "a record",
+                  diagnostics_);
+    if (const Node* head =
+            map.require("inspection", "{rules: …, date: …, observer: …, client: …}")) {
+      read_head(*head);
+    }
+    read_values(map, "safety", true);
+    read_values(map, "found", false);
+    map.finish();
+    auto& seen = inspection_.observations;
+    std::sort(seen.begin(), seen.end(), [](const Observation& a, const Observation& b) {
+      return std::pair(a.trait, a.side) < std::pair(b.trait, b.side);
+    });
+    return std::move(inspection_);
+  }
+
+ private:
+  void read_head(const Node& node) {
+    MapReader map(node, node.where, "an inspection", diagnostics_);
+    inspection_.rules = map.text("rules").value;
+    const Located<std::string> date = map.text("date");
+    if (!date.value.empty() && !is_date(date.value)) {
+      diagnostics_.error(date.where, fmt::format("`{}` is no date", date.value),
+                         "write year, month and day: `2026-10-03`");
+    }
+    inspection_.date = date.value;
+    inspection_.observer = map.text("observer").value;
+    inspection_.client = map.text("client").value;
+    inspection_.note = map.text("note").value;
+    if (const Node* shoe = map.take("shoe")) {
+      MapReader inner(*shoe, shoe->where, "a shoe", diagnostics_);
+      inspection_.shoe_label = inner.text("label").value;
+      inspection_.shoe_marked = inner.text("marked").value;
+      inner.finish();
+    }
+    map.finish();
+  }
+
+  void read_values(MapReader& map, std::string_view key, bool safety) {
+    const Node* node = map.take(key);
+    if (node == nullptr) {
+      return;
+    }
+    if (!node->is_map()) {
+      diagnostics_.error(node->where,
+                         fmt::format("`{}` is a map from trait to value, and this is {}", key,
+                                     in_words(node->kind)),
+                         "write each trait on a line of its own, indented");
+      return;
+    }
+    for (const Entry& entry : node->entries) {
+      read_entry(entry, safety);
+    }
+  }
+
+  bool is_safety(std::size_t trait) const { return trait < rules_.safety.size(); }
+
+  void read_entry(const Entry& entry, bool safety) {
+    const auto index = rules_.find_trait(entry.key.value);
+    if (!index) {
+      unknown(entry.key, safety);
+      return;
+    }
+    if (is_safety(*index) != safety) {
+      diagnostics_.error(
+          entry.key.where,
+          fmt::format("`{}` is {} safety question", entry.key.value, safety ? "no" : "a"),
+          safety ? "record it under `found`" : "record it under `safety`");
+      return;
+    }
+    const Trait& trait = rules_.traits[*index];
+    if (std::holds_alternative<DerivedKind>(trait.kind)) {
+      diagnostics_.error(entry.key.where,
+                         fmt::format("`{}` is worked out, not recorded", trait.name),
+                         "leave it out, and record what it is worked out from");
+      return;
+    }
+    if (has_sides(trait.per)) {
+      read_sides(*index, entry);
+    } else if (const Node* side = side_of(entry.value)) {
+      diagnostics_.error(side->where, fmt::format("`{}` has no sides", trait.name),
+                         "record one value");
+    } else {
+      add(*index, Side::none, entry.value, entry.key.where);
+    }
+  }
+
+  static const Node* side_of(const Node& node) {
+    for (const std::string_view key : {"left", "right", "both"}) {
+      if (const Node* side = node.find(key)) {
+        return side;
+      }
+    }
+    return nullptr;
+  }
+
+  void unknown(const Located<std::string>& name, bool safety) {
+    Nearest nearest(name.value);
+    for (std::size_t i = 0; i < rules_.traits.size(); ++i) {
+      if (is_safety(i) == safety && !std::holds_alternative<DerivedKind>(rules_.traits[i].kind)) {
+        nearest.offer(rules_.traits[i].name);
+      }
+    }
+    diagnostics_.error(name.where,
+                       fmt::format("`{}` asks for no {} `{}`", rules_.name,
+                                   safety ? "safety question" : "trait", name.value),
+                       nearest.found()
+                           ? nearest.question()
+                           : "record what the rule set asks for, or grade against another one");
+  }
+
+  void read_sides(std::size_t trait, const Entry& entry) {
+    if (side_of(entry.value) == nullptr) {
+      add_both(trait, entry.value, entry.key.where);
+      return;
+    }
+    MapReader map(entry.value, entry.key.where, "a value by sides", diagnostics_);
+    if (const Node* both = map.take("both")) {
+      add_both(trait, *both, entry.key.where);
+      if (map.has("left") || map.has("right")) {
+        diagnostics_.error(both->where, "`both` leaves nothing for `left` and `right` to say",
+                           "keep `both`, or write `left` and `right`");
+      }
+      map.take("left");
+      map.take("right");
+    } else {
+      if (const Node* left = map.take("left")) {
+        add(trait, Side::left, *left, entry.key.where);
+      }
+      if (const Node* right = map.take("right")) {
+        add(trait, Side::right, *right, entry.key.where);
+      }
+    }
+    map.finish();
+  }
+
+  void add(std::size_t trait, Side side, const Node& node, Span key) {
+    if (auto value = read_value(rules_.traits[trait], node, key, diagnostics_)) {
+      inspection_.observations.push_back(
+          {trait, side, std::move(value->value), std::move(value->note), node.where});
+    }
+  }
+
+  void add_both(std::size_t trait, const Node& node, Span key) {
+    if (auto value = read_value(rules_.traits[trait], node, key, diagnostics_)) {
+      for (const Side side : {Side::left, Side::right}) {
+        inspection_.observations.push_back({trait, side, value->value, value->note, node.where});
+      }
+    }
+  }
+
+  const Node& tree_;
+  const RuleSet& rules_;
+  Diagnostics& diagnostics_;
+  Inspection inspection_;
+};
+
+bool looks_like_json(std::string_view text) {
+  const std::size_t first = text.find_first_not_of(" \t\r\n");
+  return first != std::string_view::npos && text[first] == '{';
+}
+
+}  // namespace
+
+bool is_date(std::string_view text) {
+  if (text.size() != 10 || text[4] != '-' || text[7] != '-') {
+    return false;
+  }
+  unsigned number = 0;
+  for (const char c : text) {
+    if (c != '-') {
+      if (c < '0' || c > '9') {
+        return false;
+      }
+      number = number * 10 + static_cast<unsigned>(c - '0');
+    }
+  }
+  const std::chrono::year_month_day date{std::chrono::year(static_cast<int>(number / 10'000)),
+                                         std::chrono::month(number / 100 % 100),
+                                         std::chrono::day(number % 100)};
+  return date.ok();
+}
+
+Inspection read_inspection(const Node& tree, const RuleSet& rules, Diagnostics& diagnostics) {
+  return InspectionReader(tree, rules, diagnostics).read();
+}
+
+Checked<Inspection> load_inspection(const Sources& sources, std::uint32_t source,
+                                    const RuleSet& rules) {
+  Diagnostics diagnostics;
+  const auto tree = looks_like_json(sources.text(source)) ? read_json(sources, source, diagnostics)
+                                                          : read_yaml(sources, source, diagnostics);
+  if (!tree) {
+    return Checked<Inspection>(std::move(diagnostics));
+  }
+  Inspection inspection = read_inspection(*tree, rules, diagnostics);
+  return {std::move(inspection), std::move(diagnostics)};
+}
+
+}  // namespace heelrule

@@ -1,0 +1,194 @@
+#include "engine/reading/read_rule_set.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/quantity/decimal.hpp"
+#include "engine/reading/map_reader.hpp"
+#include "engine/reading/read_rule.hpp"
+#include "engine/reading/read_text.hpp"
+#include "engine/reading/read_trait.hpp"
+
+namespace heelrule {
+namespace {
+
+constexpr std::string_view language_version = "1";
+
+class RuleSetReader {
+ public:
+  RuleSetReader(const std::string& name, const Node& tree, Diagnostics& diagnostics)
+      : map_(tree, start_of(tree), "a rule set", diagnostics), diagnostics_(diagnostics) {
+    rules_.name = name;
+    rules_.where = start_of(tree);
+  }
+
+  RuleSet read() {
+    read_version();
+    rules_.title = require_text(map_, "title", "Fit of the shoe on the loaded foot");
+    rules_.edition = map_.text("edition").value;
+    rules_.about = take_text(map_, "about");
+    read_languages();
+    map_.take("extends");  // dealt with when the files were joined
+    map_.take("drop");
+    read_sections();
+    read_safety_and_traits();
+    each_entry("rules", [&](const Entry& entry) {
+      rules_.rules.push_back(read_rule(entry.key, entry.value, diagnostics_));
+    });
+    read_grades();
+    each_entry("cautions", [&](const Entry& entry) {
+      check_name(entry.key, "caution", diagnostics_);
+      rules_.cautions.push_back(
+          {entry.key.value, read_text(entry.value, entry.key.value, diagnostics_)});
+    });
+    map_.finish();
+    return std::move(rules_);
+  }
+
+ private:
+  static Span start_of(const Node& tree) {
+    return {tree.where.source, tree.where.begin, tree.where.begin};
+  }
+
+  template <class Function>
+  void each_entry(std::string_view key, Function function) {
+    const Node* node = map_.take(key);
+    if (node == nullptr) {
+      return;
+    }
+    if (!node->is_map()) {
+      diagnostics_.error(node->where,
+                         fmt::format("`{}` is a map from name to content, and this is {}", key,
+                                     in_words(node->kind)),
+                         "write each name on a line of its own, indented");
+      return;
+    }
+    for (const Entry& entry : node->entries) {
+      function(entry);
+    }
+  }
+
+  void read_version() {
+    const Located<std::string> version = map_.text("heelrule");
+    if (!version.value.empty() && version.value != language_version) {
+      diagnostics_.error(
+          version.where,
+          fmt::format("version `{}` of the rule language is not known here", version.value),
+          fmt::format("this heelrule reads version {}", language_version));
+    }
+  }
+
+  void read_languages() {
+    const Node* node = map_.take("languages");
+    if (node == nullptr) {
+      return;
+    }
+    if (!node->is_list()) {
+      diagnostics_.error(node->where, "`languages` is a list of language tags",
+                         "write `languages: [en, es]`");
+      return;
+    }
+    for (const Node& item : node->items) {
+      const Located<std::string> tag = read_plain_text(item, "language", diagnostics_);
+      if (item.is_text() && !is_language_tag(tag.value)) {
+        diagnostics_.error(tag.where, fmt::format("`{}` is no language tag", tag.value),
+                           "write a tag such as `en`, `es` or `pt-BR`");
+      } else {
+        rules_.languages.push_back(tag.value);
+      }
+    }
+  }
+
+  void read_sections() {
+    each_entry("sections", [&](const Entry& entry) {
+      check_name(entry.key, "section", diagnostics_);
+      MapReader map(entry.value, entry.key.where, "a section", diagnostics_);
+      Section section;
+      section.name = entry.key;
+      section.title = require_text(map, "title", "Fit on the standing foot");
+      section.order = read_number(map, "order", 0);
+      map.finish();
+      rules_.sections.push_back(std::move(section));
+    });
+    std::stable_sort(rules_.sections.begin(), rules_.sections.end(),
+                     [](const Section& a, const Section& b) { return a.order < b.order; });
+  }
+
+  double read_number(MapReader& map, std::string_view key, double otherwise) {
+    const Located<std::string> text = map.text(key);
+    if (text.value.empty()) {
+      return otherwise;
+    }
+    const auto number = parse_decimal(text.value);
+    if (!number) {
+      diagnostics_.error(text.where, number.problem());
+      return otherwise;
+    }
+    return scaled(*number);
+  }
+
+  void read_safety_and_traits() {
+    each_entry("safety", [&](const Entry& entry) {
+      SafetyEntry safety = read_safety(entry.key, entry.value, diagnostics_);
+      rules_.safety.push_back({rules_.traits.size(), std::move(safety.referral)});
+      rules_.traits.push_back(std::move(safety.trait));
+    });
+    each_entry("traits", [&](const Entry& entry) {
+      if (const auto known = rules_.find_trait(entry.key.value)) {
+        diagnostics_.error(entry.key.where,
+                           fmt::format("`{}` is a safety question already", entry.key.value),
+                           "give the trait another name",
+                           {{rules_.traits[*known].where, "the safety question is here"}});
+      }
+      rules_.traits.push_back(read_trait(entry.key, entry.value, diagnostics_));
+    });
+  }
+
+  void read_grades() {
+    if (map_.require("grades", "{sound: {from: 50, means: …}, unfit: {from: 0, means: …}}") ==
+        nullptr) {
+      return;
+    }
+    each_entry("grades", [&](const Entry& entry) {
+      check_name(entry.key, "grade", diagnostics_);
+      MapReader map(entry.value, entry.key.where, "a grade", diagnostics_);
+      Grade grade;
+      grade.name = entry.key;
+      read_boundary(map, grade);
+      grade.means = require_text(map, "means", "what a client should make of it");
+      map.finish();
+      rules_.grades.push_back(std::move(grade));
+    });
+  }
+
+  void read_boundary(MapReader& map, Grade& grade) {
+    const Located<std::string> from = map.required_text("from", "80");
+    grade.from.where = from.where;
+    if (from.value.empty()) {
+      return;
+    }
+    const auto number = parse_decimal(from.value);
+    if (!number) {
+      diagnostics_.error(from.where, number.problem());
+    } else if (number->exponent < -3 || scaled(*number) < 0 || scaled(*number) > 100) {
+      diagnostics_.error(from.where,
+                         fmt::format("`{}` is no score for a grade to begin at", from.value),
+                         "write a number from 0 to 100, with at most three decimals");
+    } else {
+      grade.from.value = scaled(*number, 1, 3);
+    }
+  }
+
+  MapReader map_;
+  Diagnostics& diagnostics_;
+  RuleSet rules_;
+};
+
+}  // namespace
+
+RuleSet read_rule_set(const std::string& name, const Node& tree, Diagnostics& diagnostics) {
+  return RuleSetReader(name, tree, diagnostics).read();
+}
+
+}  // namespace heelrule

@@ -1,0 +1,293 @@
+#include "engine/reading/read_trait.hpp"
+
+#include <fmt/format.h>
+
+#include <array>
+
+#include "engine/quantity/nearest.hpp"
+#include "engine/reading/map_reader.hpp"
+#include "engine/reading/read_text.hpp"
+
+namespace heelrule {
+namespace {
+
+constexpr std::array<std::string_view, 7> kind_keys{"measure", "scale",  "answer", "choice",
+                                                    "content", "marked", "derive"};
+
+Problem no_unit(std::string_view written) {
+  Nearest nearest(written);
+  for (std::size_t i = 0; i < unit_spelling_count(); ++i) {
+    nearest.offer(unit_spelling(i));
+  }
+  return {fmt::format("`{}` is no unit known here", written),
+          nearest.found() ? nearest.question()
+                          : "write a unit such as `mm`, `°`, `g`, `percent` or `count`"};
+}
+
+class TraitReader {
+ public:
+  TraitReader(MapReader& map) : map_(map), diagnostics_(map.diagnostics()) {}
+
+  TraitKind read_kind() {
+    std::vector<std::string_view> given;
+    for (const std::string_view key : kind_keys) {
+      if (map_.has(key)) {
+        given.push_back(key);
+      }
+    }
+    if (given.size() > 1) {
+      diagnostics_.error(
+          map_.where(),
+          fmt::format("a trait is of one kind, and this one has `{}` and `{}`", given[0], given[1]),
+          "keep one of them");
+    }
+    if (given.empty()) {
+      diagnostics_.error(map_.where(), "nothing says what kind of value this trait has",
+                         fmt::format("add one of `{}`", fmt::join(kind_keys, "`, `")));
+    }
+    TraitKind kind = UnreadKind{};
+    for (const std::string_view key : kind_keys) {
+      // Taken even when absent, so that a misspelt kind is offered its right name.
+      const Node* node = map_.take(key);
+      if (node != nullptr && !given.empty() && key == given[0]) {
+        kind = read_kind(key, *node);
+      }
+    }
+    read_measure_keys(kind);
+    read_shown(kind);
+    return kind;
+  }
+
+ private:
+  TraitKind read_kind(std::string_view key, const Node& node) {
+    if (key == "scale") {
+      return ScaleKind{read_levels(node, key)};
+    }
+    if (key == "choice") {
+      return ChoiceKind{read_levels(node, key)};
+    }
+    const Located<std::string> text = read_plain_text(node, key, diagnostics_);
+    if (key == "measure") {
+      const auto unit = read_unit(text);
+      return unit ? TraitKind(MeasureKind{*unit, {}, {}}) : TraitKind(UnreadKind{});
+    }
+    if (key == "derive") {
+      return DerivedKind{text, std::nullopt};
+    }
+    if (key == "marked") {
+      if (!expect_one_of(text, {"shoe size", "sock range"})) {
+        return UnreadKind{};
+      }
+      return text.value == "sock range" ? TraitKind(SockRangeKind{}) : TraitKind(ShoeSizeKind{});
+    }
+    if (key == "content") {
+      expect_one_of(text, {"fibres"});
+      return FibresKind{};
+    }
+    expect_one_of(text, {"yes or no"});
+    return AnswerKind{};
+  }
+
+  bool expect_one_of(const Located<std::string>& text, std::vector<std::string_view> known) {
+    for (const std::string_view word : known) {
+      if (text.value == word) {
+        return true;
+      }
+    }
+    if (!text.value.empty()) {
+      diagnostics_.error(text.where, fmt::format("`{}` is not known here", text.value),
+                         fmt::format("write `{}`", fmt::join(known, "` or `")));
+    }
+    return false;
+  }
+
+  std::optional<Unit> read_unit(const Located<std::string>& text) {
+    const auto unit = find_unit(text.value);
+    if (!unit && !text.value.empty()) {
+      diagnostics_.error(text.where, no_unit(text.value));
+    }
+    return unit;
+  }
+
+  std::vector<Level> read_levels(const Node& node, std::string_view key) {
+    std::vector<Level> levels;
+    if (node.is_list()) {
+      for (const Node& item : node.items) {
+        add_level(levels, read_plain_text(item, "level", diagnostics_), {});
+      }
+    } else if (node.is_map()) {
+      for (const Entry& entry : node.entries) {
+        add_level(levels, entry.key, read_text(entry.value, "level", diagnostics_));
+      }
+    } else {
+      diagnostics_.error(node.where,
+                         fmt::format("`{}` is a list of levels, and this is a text", key),
+                         "write `[soft, medium, firm]`");
+    }
+    if (levels.size() < 2 && (node.is_list() || node.is_map())) {
+      diagnostics_.error(node.where, fmt::format("`{}` needs at least two levels", key),
+                         "write `[soft, medium, firm]`");
+    }
+    return levels;
+  }
+
+  void add_level(std::vector<Level>& levels, Located<std::string> name, Text meaning) {
+    const bool well_formed = !name.value.empty() && name.value.size() <= 64 &&
+                             name.value.front() != ' ' && name.value.back() != ' ' &&
+                             name.value.find_first_not_of(
+                                 "abcdefghijklmnopqrstuvwxyz0123456789 _-") == std::string::npos;
+    if (!well_formed || name.value == "yes" || name.value == "no" || name.value == "not seen") {
+      diagnostics_.error(name.where, fmt::format("`{}` cannot be the name of a level", name.value),
+                         well_formed
+                             ? "`yes`, `no` and `not seen` have a meaning of their own"
+                             : "use small letters, digits, blanks, `_` and `-`, 64 at most");
+      return;
+    }
+    for (const Level& level : levels) {
+      if (level.name.value == name.value) {
+        diagnostics_.error(name.where,
+                           fmt::format("the level `{}` comes a second time", name.value),
+                           "keep one of the two", {{level.name.where, "the first one is here"}});
+        return;
+      }
+    }
+    levels.push_back({std::move(name), std::move(meaning)});
+  }
+
+  void read_measure_keys(TraitKind& kind) {
+    auto* measure = std::get_if<MeasureKind>(&kind);
+    const Node* plausible = map_.take("plausible");
+    const Node* doubt = map_.take("doubt");
+    for (const auto& [node, key] : {std::pair(plausible, "plausible"), std::pair(doubt, "doubt")}) {
+      const bool unread = std::holds_alternative<UnreadKind>(kind);
+      if (node != nullptr && measure == nullptr && !unread) {
+        diagnostics_.error(node->where, fmt::format("`{}` belongs to a measure", key),
+                           "leave it out, or give the trait a `measure:` with its unit");
+      }
+    }
+    if (measure != nullptr && plausible != nullptr) {
+      read_plausible(*measure, *plausible);
+    }
+    if (measure != nullptr && doubt != nullptr) {
+      read_doubt(*measure, *doubt);
+    }
+  }
+
+  void read_plausible(MeasureKind& measure, const Node& node) {
+    const Located<std::string> text = read_plain_text(node, "plausible", diagnostics_);
+    const auto range = parse_range(text.value);
+    if (!range) {
+      diagnostics_.error(text.where, range.problem());
+      return;
+    }
+    const Problem problem = accepts(measure.unit, range->from.unit, text.value);
+    if (!problem.message.empty()) {
+      diagnostics_.error(text.where, problem);
+      return;
+    }
+    measure.plausible = {*range, text.where};
+  }
+
+  void read_doubt(MeasureKind& measure, const Node& node) {
+    const Located<std::string> text = read_plain_text(node, "doubt", diagnostics_);
+    const auto doubt = parse_quantity(text.value);
+    if (!doubt) {
+      diagnostics_.error(text.where, doubt.problem());
+      return;
+    }
+    const Problem problem = accepts(measure.unit, doubt->unit, text.value);
+    if (!problem.message.empty()) {
+      diagnostics_.error(text.where, problem);
+    } else if (doubt->stored < 0) {
+      diagnostics_.error(text.where, "a standard uncertainty is not below zero",
+                         "leave the minus out");
+    } else {
+      measure.doubt = {*doubt, text.where};
+    }
+  }
+
+  void read_shown(TraitKind& kind) {
+    auto* derived = std::get_if<DerivedKind>(&kind);
+    const Node* shown = map_.take("shown");
+    if (shown == nullptr) {
+      return;
+    }
+    if (derived == nullptr) {
+      diagnostics_.error(shown->where, "`shown` belongs to a derived trait",
+                         "leave it out: a measure is printed in its own unit");
+      return;
+    }
+    const Located<std::string> text = read_plain_text(*shown, "shown", diagnostics_);
+    if (const auto unit = find_unit(text.value)) {
+      derived->shown = {*unit, text.where};
+    } else if (!text.value.empty()) {
+      diagnostics_.error(text.where, no_unit(text.value));
+    }
+  }
+
+  MapReader& map_;
+  Diagnostics& diagnostics_;
+};
+
+Per read_per(MapReader& map, bool derived) {
+  const Node* node = map.take("per");
+  if (node == nullptr) {
+    return Per::pair;
+  }
+  if (derived) {
+    map.diagnostics().error(node->where, "the sides of a derived trait follow from its formula",
+                            "leave `per` out");
+    return Per::pair;
+  }
+  const Located<std::string> text = read_plain_text(*node, "per", map.diagnostics());
+  Nearest nearest(text.value);
+  for (const auto& [word, per] : {std::pair(std::string_view("client"), Per::client),
+                                  std::pair(std::string_view("pair"), Per::pair),
+                                  std::pair(std::string_view("foot"), Per::foot),
+                                  std::pair(std::string_view("shoe"), Per::shoe)}) {
+    if (text.value == word) {
+      return per;
+    }
+    nearest.offer(word);
+  }
+  if (!text.value.empty()) {
+    map.diagnostics().error(
+        text.where, fmt::format("`{}` is not what a trait can be taken of", text.value),
+        nearest.found() ? nearest.question() : "write `client`, `pair`, `foot` or `shoe`");
+  }
+  return Per::pair;
+}
+
+}  // namespace
+
+Trait read_trait(const Located<std::string>& name, const Node& node, Diagnostics& diagnostics) {
+  check_name(name, "trait", diagnostics);
+  MapReader map(node, name.where, "a trait", diagnostics);
+  Trait trait;
+  trait.name = name.value;
+  trait.where = name.where;
+  trait.ask = require_text(map, "ask", "Length of the standing foot");
+  trait.how = take_text(map, "how");
+  trait.per = read_per(map, map.has("derive"));
+  trait.kind = TraitReader(map).read_kind();
+  map.finish();
+  return trait;
+}
+
+SafetyEntry read_safety(const Located<std::string>& name, const Node& node,
+                        Diagnostics& diagnostics) {
+  check_name(name, "safety question", diagnostics);
+  MapReader map(node, name.where, "a safety question", diagnostics);
+  SafetyEntry entry;
+  entry.trait.name = name.value;
+  entry.trait.where = name.where;
+  entry.trait.ask = require_text(map, "ask", "Are the feet numb?");
+  entry.trait.how = take_text(map, "how");
+  entry.trait.per = map.has("per") ? read_per(map, false) : Per::client;
+  entry.trait.kind = AnswerKind{};
+  entry.referral = require_text(map, "referral", "See a licensed practitioner first.");
+  map.finish();
+  return entry;
+}
+
+}  // namespace heelrule

@@ -1,0 +1,267 @@
+#include "engine/report/account.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/report/value_words.hpp"
+
+namespace heelrule {
+namespace {
+
+class Accountant {
+ public:
+  Accountant(const Program& program, const Inspection& inspection, const Verdict& verdict,
+             std::vector<std::string> languages)
+      : program_(program),
+        rules_(program.rules),
+        inspection_(inspection),
+        verdict_(verdict),
+        languages_(std::move(languages)) {}
+
+  Account tell() {
+    account_.title = rules_.title.in(languages_);
+    for (const Section& section : rules_.sections) {
+      account_.sections.emplace_back(section.title.in(languages_));
+    }
+    tell_grade();
+    tell_safety();
+    for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
+      account_.findings.push_back(tell_finding(i));
+    }
+    account_.referrals = said(verdict_.referrals, &SpokenWords::referral);
+    account_.cautions = said(verdict_.cautions, &SpokenWords::caution);
+    account_.advice = said(verdict_.advice, &SpokenWords::advice);
+    account_.held_advice = said(verdict_.held_advice, &SpokenWords::advice);
+    for (const UsualCaution& caution : rules_.cautions) {
+      account_.usual_cautions.emplace_back(caution.words.in(languages_));
+    }
+    for (const Missing& missing : verdict_.would_settle) {
+      account_.would_settle.push_back(question(missing));
+    }
+    return std::move(account_);
+  }
+
+ private:
+  const std::string& grade_name(std::size_t grade) const { return rules_.grades[grade].name.value; }
+
+  void tell_grade() {
+    if (verdict_.grade) {
+      account_.grade = grade_name(*verdict_.grade);
+      account_.means = rules_.grades[*verdict_.grade].means.in(languages_);
+    }
+    account_.certainty = certainty();
+    if (!verdict_.grade || verdict_.grade == verdict_.uncapped) {
+      return;
+    }
+    for (const Finding& finding : verdict_.findings) {
+      if (finding.cap && *finding.cap > *verdict_.uncapped) {
+        account_.caps.push_back(fmt::format(
+            "The score alone would give {}; {} is a must, and while it fails the grade is at best "
+            "{}.",
+            grade_name(*verdict_.uncapped), rule_title(rules_.rules[finding.rule], languages_),
+            grade_name(*finding.cap)));
+      }
+    }
+  }
+
+  std::string certainty() const {
+    if (!verdict_.grade) {
+      return "There is no grade: nothing that counts was seen.";
+    }
+    if (verdict_.stands) {
+      return verdict_.score.open_weight > 0 ? "The grade stands, whatever was not seen."
+                                            : "The grade stands: all that counts was seen.";
+    }
+    if (verdict_.lowest_grade == verdict_.highest_grade) {
+      return fmt::format("The grade is provisional: a must was not seen. It can still only be {}.",
+                         grade_name(verdict_.lowest_grade));
+    }
+    return fmt::format("The grade is provisional: with what was not seen it can still become {}.",
+                       possible_grades());
+  }
+
+  std::string possible_grades() const {
+    std::string words;
+    for (std::size_t i = verdict_.highest_grade; i <= verdict_.lowest_grade; ++i) {
+      const std::string_view joint = words.empty()                ? ""
+                                     : i == verdict_.lowest_grade ? " or "
+                                                                  : ", ";
+      words += fmt::format("{}{}", joint, grade_name(i));
+    }
+    return words;
+  }
+
+  void tell_safety() {
+    for (std::size_t i = 0; i < verdict_.safety.size(); ++i) {
+      const SafetyAnswer& answer = verdict_.safety[i];
+      const SafetyQuestion& asked = rules_.safety[answer.question];
+      SafetyAccount told;
+      told.answer = i;
+      told.question = rules_.traits[asked.trait].ask.in(languages_);
+      if (answer.yes) {
+        told.referral = asked.referral.in(languages_);
+      }
+      for (const Side side : answer.sides) {
+        if (side != Side::none) {
+          told.sides += fmt::format("{}{}", told.sides.empty() ? "" : " and ", in_words(side));
+        }
+      }
+      account_.safety.push_back(std::move(told));
+    }
+  }
+
+  FindingAccount tell_finding(std::size_t index) const {
+    const Finding& finding = verdict_.findings[index];
+    const Rule& rule = rules_.rules[finding.rule];
+    FindingAccount told;
+    told.finding = index;
+    told.title = rule_title(rule, languages_);
+    if (finding.side != Side::none) {
+      told.title += fmt::format(", {}", in_words(finding.side));
+    }
+    told.readings = readings_words(program_, finding);
+    told.sentence = sentence(finding);
+    told.because = rule.because.in(languages_);
+    told.source = rule.source.in(languages_);
+    told.notes = notes(finding);
+    return told;
+  }
+
+  std::string sentence(const Finding& finding) const {
+    if (finding.status == Status::does_not_apply) {
+      return "Does not apply here.";
+    }
+    if (finding.status == Status::not_seen) {
+      return not_seen_sentence(finding);
+    }
+    const SideReading& reading = finding.readings[finding.decisive];
+    const Phrase& say = program_.rule_programs[finding.rule].band_words[reading.band].say;
+    if (!say.empty()) {
+      return fill(say, languages_, program_, finding, reading);
+    }
+    return default_sentence(finding, reading);
+  }
+
+  // Where the rule set has no words of its own: the reading, its band, and how far the better one
+  // is.
+  std::string default_sentence(const Finding& finding, const SideReading& reading) const {
+    const Rule& rule = rules_.rules[finding.rule];
+    const RuleProgram& prepared = program_.rule_programs[finding.rule];
+    const Unit unit = program_.traits[prepared.trait].unit;
+    const std::string_view side = finding.sides_alike ? "both" : in_words(reading.side);
+    std::string words =
+        fmt::format("{}{}{}", side, side.empty() ? "" : ": ",
+                    value_words(program_, prepared.trait, reading.value, prepared.cuts));
+    if (!rule.bands.empty()) {
+      words += fmt::format(" is {}", band_words(program_, finding.rule, reading.band));
+    }
+    if (reading.limit) {
+      words += fmt::format(", {} {} {}", distance_words(unit, reading.limit->distance),
+                           reading.limit->value_is_short ? "short of" : "over",
+                           show(reading.limit->at, unit, 9));
+    }
+    return words + ".";
+  }
+
+  std::string not_seen_sentence(const Finding& finding) const {
+    if (finding.cannot_be_worked_out) {
+      return "Cannot be worked out from these readings: a division by zero, or a size without a "
+             "known conversion.";
+    }
+    std::string words = finding.whether_it_applies_is_open
+                            ? "Whether it applies is open. Not seen: "
+                            : "Not seen: ";
+    for (std::size_t i = 0; i < finding.missing.size(); ++i) {
+      words += fmt::format("{}{}{}", i == 0 ? "" : "; ", question(finding.missing[i]),
+                           reason(finding.missing[i]));
+    }
+    return words + ".";
+  }
+
+  std::string question(const Missing& missing) const {
+    const std::string_view ask = rules_.traits[missing.trait].ask.in(languages_);
+    const std::string_view side = in_words(missing.side);
+    return side.empty() ? std::string(ask) : fmt::format("{} ({})", ask, side);
+  }
+
+  std::string reason(const Missing& missing) const {
+    const Observation* seen = inspection_.find(missing.trait, missing.side);
+    const auto* not_seen = seen == nullptr ? nullptr : std::get_if<NotSeen>(&seen->value);
+    return not_seen == nullptr || not_seen->reason.empty() ? ""
+                                                           : fmt::format(" ({})", not_seen->reason);
+  }
+
+  // The notes beside all readings that the finding needed, each once.
+  std::vector<std::string> notes(const Finding& finding) const {
+    std::vector<std::string> found;
+    const TraitProgram& trait = program_.traits[program_.rule_programs[finding.rule].trait];
+    for (const auto& needs : trait.needs) {
+      for (const Register input : needs) {
+        const RowInput& read = program_.inputs[input];
+        const Observation* seen = inspection_.find(read.input.trait, read.side);
+        if (seen != nullptr && !seen->note.empty() &&
+            std::find(found.begin(), found.end(), seen->note) == found.end()) {
+          found.push_back(seen->note);
+        }
+      }
+    }
+    return found;
+  }
+
+  std::vector<Said> said(const std::vector<Spoken>& spoken, Phrase SpokenWords::* which) const {
+    std::vector<Said> all;
+    for (const Spoken& one : spoken) {
+      const Finding& finding = verdict_.findings[one.finding];
+      const RuleProgram& rule = program_.rule_programs[finding.rule];
+      const SideReading& reading = finding.readings[one.reading.value_or(finding.decisive)];
+      const SpokenWords& words = one.reading ? rule.band_words[reading.band] : rule.words;
+      all.push_back({one.finding, account_.findings[one.finding].title,
+                     fill(words.*which, languages_, program_, finding, reading)});
+    }
+    return all;
+  }
+
+  const Program& program_;
+  const RuleSet& rules_;
+  const Inspection& inspection_;
+  const Verdict& verdict_;
+  std::vector<std::string> languages_;
+  Account account_;
+};
+
+}  // namespace
+
+Account account(const Program& program, const Inspection& inspection, const Verdict& verdict,
+                std::span<const std::string> languages) {
+  return Accountant(program, inspection, verdict, fallback_order(languages, program.rules)).tell();
+}
+
+std::vector<std::string> fallback_order(std::span<const std::string> languages,
+                                        const RuleSet& rules) {
+  std::vector<std::string> order(languages.begin(), languages.end());
+  order.insert(order.end(), rules.languages.begin(), rules.languages.end());
+  return order;
+}
+
+std::string rule_title(const Rule& rule, std::span<const std::string> languages) {
+  return rule.title.empty() ? in_words(rule.name) : std::string(rule.title.in(languages));
+}
+
+std::string_view in_words(Status status) {
+  switch (status) {
+    case Status::pass:
+      return "pass";
+    case Status::part:
+      return "part";
+    case Status::fail:
+      return "fail";
+    case Status::not_seen:
+      return "not seen";
+    case Status::does_not_apply:
+      return "does not apply";
+  }
+  return "";
+}
+
+}  // namespace heelrule

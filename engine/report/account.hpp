@@ -1,0 +1,74 @@
+// A verdict in words: what every kind of report says, before it is laid out.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "engine/model/inspection.hpp"
+#include "engine/model/verdict.hpp"
+#include "engine/scoring/program.hpp"
+
+namespace heelrule {
+
+/// One finding in words.
+struct FindingAccount {
+  std::size_t finding = 0;  ///< index in the verdict
+  std::string title;
+  std::string readings;  ///< `left 8 mm, right 9 mm`; empty where nothing was seen
+  std::string sentence;  ///< what was found, with its numbers; never empty
+  std::string because;
+  std::string source;
+  std::vector<std::string> notes;  ///< what the observer wrote beside the readings
+};
+
+/// Words of a rule or band, with the finding that they belong to.
+struct Said {
+  std::size_t finding = 0;
+  std::string title;  ///< of the rule
+  std::string words;
+};
+
+/// A safety question in words.
+struct SafetyAccount {
+  std::size_t answer = 0;  ///< index in `Verdict::safety`
+  std::string question;
+  std::string referral;  ///< empty unless the answer is yes
+  std::string sides;     ///< `left`, `left and right`, or empty
+};
+
+/// Everything that a report says. Never shortened: cautions and referrals reach every reader.
+struct Account {
+  std::string title;
+  std::string grade;  ///< empty where nothing was seen
+  std::string means;
+  std::string certainty;              ///< why the grade stands or is provisional, in a sentence
+  std::vector<std::string> caps;      ///< a sentence for each must that lowered the grade
+  std::vector<std::string> sections;  ///< titles
+  std::vector<FindingAccount> findings;
+  std::vector<SafetyAccount> safety;
+  std::vector<Said> referrals;
+  std::vector<Said> cautions;
+  std::vector<Said> advice;
+  std::vector<Said> held_advice;
+  std::vector<std::string> usual_cautions;
+  std::vector<std::string> would_settle;  ///< questions, with the side
+};
+
+/// Puts a verdict into words. `languages` is the reader's choice, first choice first; where it has
+/// no wording, the rule set's own order decides.
+Account account(const Program& program, const Inspection& inspection, const Verdict& verdict,
+                std::span<const std::string> languages);
+
+/// The reader's languages followed by those of the rule set.
+std::vector<std::string> fallback_order(std::span<const std::string> languages,
+                                        const RuleSet& rules);
+
+/// What a rule is called: its title, or its name in words.
+std::string rule_title(const Rule& rule, std::span<const std::string> languages);
+
+/// `pass`, `part`, `fail`, `not seen`, `does not apply`.
+std::string_view in_words(Status status);
+
+}  // namespace heelrule

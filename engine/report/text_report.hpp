@@ -1,0 +1,23 @@
+// The graded report as text, for a terminal, a pipe or a printer.
+#pragma once
+
+#include <span>
+#include <string>
+
+#include "engine/model/inspection.hpp"
+#include "engine/model/verdict.hpp"
+#include "engine/scoring/program.hpp"
+
+namespace heelrule {
+
+struct TextStyle {
+  bool colour = false;  ///< ANSI colours where words already say the same
+  std::span<const std::string> languages;
+};
+
+/// The report, 80 columns wide: safety and referrals, grade, what failed, what passed in part, what
+/// passed, what was not seen, cautions, advice by what it would gain, and the usual cautions last.
+std::string text_report(const Program& program, const Inspection& inspection,
+                        const Verdict& verdict, const TextStyle& style);
+
+}  // namespace heelrule

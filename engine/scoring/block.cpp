@@ -1,0 +1,26 @@
+#include "engine/scoring/block.hpp"
+
+#include "engine/formula/operation.hpp"
+
+namespace heelrule {
+
+Block::Block(const Program& program)
+    : columns_(program.register_count), input_count_(program.inputs.size()) {
+  for (const Constant& constant : program.constants) {
+    columns_[constant.result].fill(constant.value);
+  }
+  clear();
+}
+
+void Block::clear() {
+  for (std::size_t i = 0; i < input_count_; ++i) {
+    columns_[i].fill(operation::not_seen);
+  }
+}
+
+Outcome Block::outcome(std::size_t row) const {
+  return {sums_.earned[row],      sums_.weight[row], sums_.lowest[row],     sums_.highest[row],
+          sums_.open_weight[row], sums_.cap[row],    sums_.lowest_cap[row], sums_.open_musts[row]};
+}
+
+}  // namespace heelrule

@@ -1,0 +1,66 @@
+// A batch of rows while a program runs over it, column by column.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <vector>
+
+#include "engine/scoring/program.hpp"
+
+namespace heelrule {
+
+/// How many rows are worked on at a time: enough to keep vector units busy, few enough that all
+/// columns of a large rule set stay in the second-level cache.
+constexpr std::size_t block_rows = 64;
+
+using Column = std::array<double, block_rows>;
+
+/// What one row came to. Sums are exact whole numbers (or halves and quarters of them): thousandths
+/// of weight times millionths of credit.
+struct Outcome {
+  double earned = 0;       ///< Σ weight·credit over the rules that apply and were seen
+  double weight = 0;       ///< Σ weight over them
+  double lowest = 0;       ///< Σ weight·credit if what is open turns out as badly as it can
+  double highest = 0;      ///< … as well as it can
+  double open_weight = 0;  ///< Σ weight of what is open
+  double cap = 0;          ///< the grade that failed musts leave; 0: no cap
+  double lowest_cap = 0;   ///< … if every open must fails
+  double open_musts = 0;   ///< how many musts are open
+
+  bool operator==(const Outcome&) const = default;
+};
+
+/// Columns for one program. Fill the input columns, `evaluate`, and read registers and outcomes.
+class Block {
+ public:
+  explicit Block(const Program& program);
+
+  /// The column of a register. Inputs are registers 0 to `program.inputs.size()` − 1; not-a-number
+  /// is *not seen*.
+  Column& column(Register at) { return columns_[at]; }
+  const Column& column(Register at) const { return columns_[at]; }
+
+  /// Sets every input of every row to *not seen*.
+  void clear();
+
+  Outcome outcome(std::size_t row) const;
+
+ private:
+  friend void evaluate(const Program& program, Block& block);
+
+  struct Sums {
+    Column earned, weight, lowest, highest, open_weight, cap, lowest_cap, open_musts;
+  };
+
+  std::vector<Column> columns_;
+  std::size_t input_count_;
+  Sums sums_{};
+};
+
+/// Runs a program over all rows of a block. The same inputs give the same outcome to the last bit,
+/// on any row, in any company and on every machine with IEEE arithmetic, the tangent excepted.
+void evaluate(const Program& program, Block& block);
+
+}  // namespace heelrule

@@ -1,0 +1,98 @@
+#include "engine/scoring/compile.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "engine/formula/check.hpp"
+#include "engine/scoring/check_grades.hpp"
+#include "engine/scoring/check_languages.hpp"
+#include "engine/scoring/check_rules.hpp"
+#include "engine/scoring/derive_types.hpp"
+#include "engine/scoring/lower.hpp"
+
+namespace heelrule {
+namespace {
+
+// Σ weight·credit stays a whole number that a double holds exactly, with room for halves and
+// quarters.
+constexpr double most_weight = 1'000'000 * weight_step;
+
+std::vector<std::optional<Expression>> check_applies(const RuleSet& rules, const TraitTypes& traits,
+                                                     Diagnostics& diagnostics) {
+  std::vector<std::optional<Expression>> found(rules.rules.size());
+  for (std::size_t i = 0; i < rules.rules.size(); ++i) {
+    const auto& applies = rules.rules[i].applies;
+    const auto syntax =
+        applies && !applies->value.empty() ? parse_formula(*applies, diagnostics) : std::nullopt;
+    if (!syntax) {
+      continue;
+    }
+    found[i] = check_formula(*syntax, rules, traits.types, diagnostics);
+    if (!found[i]) {
+      continue;
+    }
+    if (found[i]->type.kind != Type::Kind::yes_no) {
+      diagnostics.error(
+          applies->where,
+          fmt::format("`applies` is yes or no, and this is {}", in_words(found[i]->type, rules)),
+          "compare it, as in `heel_height > 25 mm`");
+    } else if (found[i]->has_sides) {
+      diagnostics.error(applies->where, "`applies` is asked once, and this has two sides",
+                        "say which side, as in `larger(heel_height) > 25 mm`");
+    }
+  }
+  return found;
+}
+
+void check_total_weight(const RuleSet& rules, Diagnostics& diagnostics) {
+  double total = 0;
+  for (const Rule& rule : rules.rules) {
+    total += rule.weight.value;
+  }
+  if (total > most_weight) {
+    diagnostics.error(rules.where, "the weights add up to more than 1000000",
+                      "scale them down: only their proportions count");
+  }
+}
+
+void check_sections(const RuleSet& rules, Diagnostics& diagnostics) {
+  for (const Section& section : rules.sections) {
+    const bool used = std::any_of(rules.rules.begin(), rules.rules.end(), [&](const Rule& rule) {
+      return rule.section.value == section.name.value;
+    });
+    if (!used) {
+      diagnostics.warning(section.name.where,
+                          fmt::format("no rule stands in section `{}`", section.name.value),
+                          "leave it out, or put a rule in it");
+    }
+  }
+}
+
+}  // namespace
+
+Checked<Program> compile(RuleSet rules, Diagnostics diagnostics) {
+  const TraitTypes traits = derive_types(rules, diagnostics);
+  auto programs = check_rules(rules, traits, diagnostics);
+  const auto applies = check_applies(rules, traits, diagnostics);
+  check_grades(rules, programs, diagnostics);
+  check_total_weight(rules, diagnostics);
+  check_sections(rules, diagnostics);
+  check_languages(rules, diagnostics);
+  if (diagnostics.has_errors()) {
+    return Checked<Program>(std::move(diagnostics));
+  }
+  Program program;
+  for (auto& checked : programs) {
+    program.rule_programs.push_back(std::move(*checked));
+  }
+  for (const Grade& grade : rules.grades) {
+    program.grade_bounds.push_back(grade.from.value);
+  }
+  program.rules = std::move(rules);
+  lower(traits, applies, program);
+  return {std::move(program), std::move(diagnostics)};
+}
+
+}  // namespace heelrule

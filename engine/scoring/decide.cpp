@@ -1,0 +1,337 @@
+#include "engine/scoring/decide.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "engine/formula/operation.hpp"
+#include "engine/quantity/settle.hpp"
+#include "engine/scoring/check_grades.hpp"
+
+namespace heelrule {
+namespace {
+
+class Decision {
+ public:
+  Decision(const Program& program, const Block& block, std::size_t row)
+      : program_(program), block_(block), row_(row) {}
+
+  Verdict decide() {
+    grade();
+    verdict_.sections.resize(program_.rules.sections.size());
+    for (const Contribution& contribution : program_.contributions) {
+      verdict_.findings.push_back(finding(contribution));
+      add_to_section(contribution, verdict_.findings.back());
+    }
+    answer_safety();
+    gather_words();
+    if (!verdict_.stands) {
+      list_what_would_settle();
+    }
+    return std::move(verdict_);
+  }
+
+ private:
+  double at(Register index) const { return block_.column(index)[row_]; }
+  bool seen(Register index) const { return operation::is_seen(at(index)); }
+
+  void grade() {
+    const Outcome outcome = block_.outcome(row_);
+    verdict_.score = {outcome.earned, outcome.weight, outcome.lowest, outcome.highest,
+                      outcome.open_weight};
+    const auto capped = [](std::size_t by_score, double cap) {
+      return std::max(by_score, static_cast<std::size_t>(cap));
+    };
+    const double all = outcome.weight + outcome.open_weight;
+    const auto& bounds = program_.grade_bounds;
+    if (outcome.weight > 0) {
+      verdict_.uncapped = grade_of(bounds, outcome.earned, outcome.weight);
+      verdict_.grade = capped(*verdict_.uncapped, outcome.cap);
+    }
+    verdict_.lowest_grade = capped(
+        all > 0 ? grade_of(bounds, outcome.lowest, all) : bounds.size() - 1, outcome.lowest_cap);
+    verdict_.highest_grade =
+        capped(all > 0 ? grade_of(bounds, outcome.highest, all) : 0, outcome.cap);
+    verdict_.stands = verdict_.grade && verdict_.lowest_grade == verdict_.highest_grade &&
+                      outcome.open_musts == 0;
+  }
+
+  Finding finding(const Contribution& contribution) {
+    Finding found;
+    found.rule = contribution.rule;
+    found.side = contribution.side;
+    found.weight = contribution.weight;
+    const double applies = contribution.applies == no_register ? 1.0 : at(contribution.applies);
+    if (applies == 0) {
+      found.status = Status::does_not_apply;
+      return found;
+    }
+    read_sides(contribution, found);
+    found.whether_it_applies_is_open = applies != 1;
+    const auto credit = joined_credit(contribution);
+    if (!credit || applies != 1) {
+      found.status = Status::not_seen;
+      list_missing(contribution, found);
+      return found;
+    }
+    found.credit = *credit;
+    found.status = *credit == full_credit ? Status::pass
+                   : *credit == 0         ? Status::fail
+                                          : Status::part;
+    if (found.status == Status::fail && contribution.cap > 0) {
+      found.cap = static_cast<std::size_t>(contribution.cap);
+    }
+    found.gain = gain_of(contribution, *credit);
+    choose_decisive(found);
+    return found;
+  }
+
+  // As the run joined them; see evaluate.
+  std::optional<double> joined_credit(const Contribution& contribution) const {
+    const double a = at(contribution.credits[0]);
+    if (contribution.joining == Joining::single) {
+      return operation::is_seen(a) ? std::optional(a) : std::nullopt;
+    }
+    const double b = at(contribution.credits[1]);
+    const bool both = operation::is_seen(a) && operation::is_seen(b);
+    if (contribution.joining == Joining::mean) {
+      return both ? std::optional((a + b) / 2) : std::nullopt;
+    }
+    if (a == 0 || b == 0) {
+      return 0.0;
+    }
+    return both ? std::optional(std::min(a, b)) : std::nullopt;
+  }
+
+  double gain_of(const Contribution& contribution, double credit) const {
+    const double weight = verdict_.score.weight;
+    return weight > 0 ? contribution.weight * (full_credit - credit) / weight / 10'000 : 0;
+  }
+
+  std::vector<Side> sides_of(const Contribution& contribution) const {
+    const TraitProgram& trait = program_.traits[program_.rule_programs[contribution.rule].trait];
+    if (!trait.has_sides) {
+      return {Side::none};
+    }
+    return contribution.side == Side::none ? std::vector{Side::left, Side::right}
+                                           : std::vector{contribution.side};
+  }
+
+  void read_sides(const Contribution& contribution, Finding& found) const {
+    const RuleProgram& rule = program_.rule_programs[contribution.rule];
+    const TraitProgram& trait = program_.traits[rule.trait];
+    const std::vector<Side> sides = sides_of(contribution);
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+      const Register value_register = trait.values[static_cast<std::size_t>(sides[i])];
+      if (!seen(value_register)) {
+        continue;
+      }
+      SideReading reading;
+      reading.side = sides[i];
+      reading.value = at(value_register);
+      reading.band = rule.scale.band(reading.value);
+      reading.credit = at(contribution.credits[i]);
+      if (const auto cut = rule.better[reading.band]) {
+        const double limit = rule.cuts[*cut];
+        reading.limit =
+            Limit{limit, std::fabs(settled_distance(limit, reading.value)), *cut == reading.band};
+      }
+      found.readings.push_back(reading);
+    }
+    found.sides_alike =
+        found.readings.size() == 2 && found.readings[0].value == found.readings[1].value;
+  }
+
+  static double settled_distance(double a, double b) { return settled(a - b); }
+
+  // The side that the words speak of: the one with less credit; of equals, the one further from a
+  // better band.
+  static void choose_decisive(Finding& found) {
+    const auto key = [](const SideReading& reading) {
+      return std::pair(reading.credit, reading.limit ? -reading.limit->distance : 0.0);
+    };
+    const auto worst = std::min_element(
+        found.readings.begin(), found.readings.end(),
+        [&](const SideReading& a, const SideReading& b) { return key(a) < key(b); });
+    found.decisive = static_cast<std::size_t>(worst - found.readings.begin());
+  }
+
+  void add_missing(const std::vector<Register>& needs, std::vector<Missing>& missing) const {
+    for (const Register input : needs) {
+      if (!seen(input)) {
+        missing.push_back({program_.inputs[input].input.trait, program_.inputs[input].side});
+      }
+    }
+  }
+
+  void list_missing(const Contribution& contribution, Finding& found) const {
+    const RuleProgram& rule = program_.rule_programs[contribution.rule];
+    if (found.whether_it_applies_is_open) {
+      add_missing(rule.applies_needs, found.missing);
+    }
+    for (const Side side : sides_of(contribution)) {
+      const TraitProgram& trait = program_.traits[rule.trait];
+      if (!seen(trait.values[static_cast<std::size_t>(side)])) {
+        add_missing(trait.needs[static_cast<std::size_t>(side)], found.missing);
+      }
+    }
+    std::sort(found.missing.begin(), found.missing.end());
+    found.missing.erase(std::unique(found.missing.begin(), found.missing.end()),
+                        found.missing.end());
+    found.cannot_be_worked_out = found.missing.empty();
+  }
+
+  void add_to_section(const Contribution& contribution, const Finding& found) {
+    Score& section = verdict_.sections[program_.rule_programs[contribution.rule].section];
+    if (found.status == Status::does_not_apply) {
+      return;
+    }
+    if (found.status != Status::not_seen) {
+      const double earned = contribution.weight * found.credit;
+      section.earned += earned;
+      section.weight += contribution.weight;
+      section.lowest += earned;
+      section.highest += earned;
+      return;
+    }
+    section.open_weight += contribution.weight;
+    if (found.whether_it_applies_is_open) {
+      section.highest += contribution.weight * full_credit;
+      return;
+    }
+    double low = full_credit;
+    double high = full_credit;
+    double sum = 0;
+    for (const SideReading& reading : found.readings) {
+      high = std::min(high, reading.credit);
+      sum += reading.credit;
+    }
+    low = 0;
+    if (contribution.joining == Joining::mean) {
+      low = sum / 2;
+      high = (sum + full_credit * (2 - static_cast<double>(found.readings.size()))) / 2;
+    }
+    section.lowest += contribution.weight * low;
+    section.highest += contribution.weight * high;
+  }
+
+  void answer_safety() {
+    for (std::size_t i = 0; i < program_.rules.safety.size(); ++i) {
+      const TraitProgram& trait = program_.traits[program_.rules.safety[i].trait];
+      SafetyAnswer answer;
+      answer.question = i;
+      answer.asked = true;
+      const auto sides =
+          trait.has_sides ? std::vector{Side::left, Side::right} : std::vector{Side::none};
+      for (const Side side : sides) {
+        const double value = at(trait.values[static_cast<std::size_t>(side)]);
+        if (value == 1) {
+          answer.yes = true;
+          answer.sides.push_back(side);
+        }
+        answer.asked = answer.asked && operation::is_seen(value);
+      }
+      answer.asked = answer.asked || answer.yes;
+      verdict_.safety.push_back(answer);
+    }
+  }
+
+  // What is said: a band's words where a value lies in it, a rule's where it does not pass in full.
+  // A caution or referral of either side counts, whichever side decides, and also where the other
+  // side was not seen.
+  void gather_words() {
+    for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
+      const Finding& found = verdict_.findings[i];
+      const RuleProgram& rule = program_.rule_programs[found.rule];
+      if (found.whether_it_applies_is_open) {
+        continue;
+      }
+      for (std::size_t side = 0; side < found.readings.size(); ++side) {
+        const std::size_t band = found.readings[side].band;
+        const bool said = found.readings[found.decisive].band == band && side != found.decisive;
+        if (!said) {
+          warn(i, rule.band_words[band], side);
+        }
+      }
+      if (found.status == Status::part || found.status == Status::fail) {
+        warn(i, rule.words, std::nullopt);
+        advise(i, rule.words, std::nullopt);
+      }
+      if (found.status != Status::not_seen && !found.readings.empty()) {
+        advise(i, rule.band_words[found.readings[found.decisive].band], found.decisive);
+      }
+    }
+    const auto by_gain = [&](const Spoken& a, const Spoken& b) {
+      const auto key = [&](const Spoken& spoken) {
+        const Finding& found = verdict_.findings[spoken.finding];
+        return std::pair(!found.cap.has_value(), -found.gain);
+      };
+      return key(a) < key(b);
+    };
+    std::stable_sort(verdict_.advice.begin(), verdict_.advice.end(), by_gain);
+    if (verdict_.refers()) {
+      hold_advice_back();
+    }
+  }
+
+  void warn(std::size_t finding, const SpokenWords& words, std::optional<std::size_t> reading) {
+    if (!words.referral.empty()) {
+      verdict_.referrals.push_back({finding, reading});
+    }
+    if (!words.caution.empty()) {
+      verdict_.cautions.push_back({finding, reading});
+    }
+  }
+
+  void advise(std::size_t finding, const SpokenWords& words, std::optional<std::size_t> reading) {
+    if (!words.advice.empty()) {
+      verdict_.advice.push_back({finding, reading});
+    }
+  }
+
+  void hold_advice_back() {
+    const auto may_stand = [&](const Spoken& spoken) {
+      return program_.rules.rules[verdict_.findings[spoken.finding].rule].despite_referral;
+    };
+    const auto held =
+        std::stable_partition(verdict_.advice.begin(), verdict_.advice.end(), may_stand);
+    verdict_.held_advice.assign(held, verdict_.advice.end());
+    verdict_.advice.erase(held, verdict_.advice.end());
+  }
+
+  void list_what_would_settle() {
+    std::vector<const Finding*> open;
+    for (const Finding& found : verdict_.findings) {
+      if (found.status == Status::not_seen) {
+        open.push_back(&found);
+      }
+    }
+    const auto is_must = [&](const Finding& found) {
+      return program_.rules.rules[found.rule].caps.has_value();
+    };
+    std::stable_sort(open.begin(), open.end(), [&](const Finding* a, const Finding* b) {
+      return std::pair(!is_must(*a), -a->weight) < std::pair(!is_must(*b), -b->weight);
+    });
+    for (const Finding* found : open) {
+      for (const Missing& missing : found->missing) {
+        auto& list = verdict_.would_settle;
+        if (std::find(list.begin(), list.end(), missing) == list.end()) {
+          list.push_back(missing);
+        }
+      }
+    }
+  }
+
+  const Program& program_;
+  const Block& block_;
+  std::size_t row_;
+  Verdict verdict_;
+};
+
+}  // namespace
+
+Verdict decide(const Program& program, const Block& block, std::size_t row) {
+  return Decision(program, block, row).decide();
+}
+
+}  // namespace heelrule

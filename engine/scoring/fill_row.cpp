@@ -1,0 +1,48 @@
+#include "engine/scoring/fill_row.hpp"
+
+#include "engine/formula/operation.hpp"
+#include "engine/quantity/size_conversion.hpp"
+
+namespace heelrule {
+namespace {
+
+double millimetres(const std::optional<Millimetres>& length) {
+  return length ? length->value() : operation::not_seen;
+}
+
+struct NumberOf {
+  Input input;
+
+  double operator()(const Readings& readings) const { return mean(readings); }
+  double operator()(const LevelSeen& seen) const { return static_cast<double>(seen.level); }
+  double operator()(const Answer& answer) const { return operation::truth(answer.yes); }
+  double operator()(const FibreContent& content) const {
+    return input.facet == Facet::moisture ? content.moisture() : content.share(input.fibres);
+  }
+  double operator()(const ShoeSize& size) const { return foot(size); }
+  double operator()(const SockRange& range) const { return foot(range); }
+  double operator()(const NotSeen&) const { return operation::not_seen; }
+
+  template <class Marked>
+  double foot(const Marked& marked) const {
+    return millimetres(input.facet == Facet::shortest_foot ? shortest_foot(marked)
+                                                           : longest_foot(marked));
+  }
+};
+
+}  // namespace
+
+double number_of(const Value& value, const Input& input) {
+  return std::visit(NumberOf{input}, value);
+}
+
+void fill_row(const Program& program, const Inspection& inspection, Block& block, std::size_t row) {
+  for (Register i = 0; i < program.inputs.size(); ++i) {
+    const RowInput& wanted = program.inputs[i];
+    const Observation* seen = inspection.find(wanted.input.trait, wanted.side);
+    block.column(i)[row] =
+        seen == nullptr ? operation::not_seen : number_of(seen->value, wanted.input);
+  }
+}
+
+}  // namespace heelrule

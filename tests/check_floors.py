@@ -1,0 +1,111 @@
+"""Sees that includes only go down: check_floors.py ROOT.
+
+The folders of engine/ are floors. A file includes its own floor and those below it; files of one
+floor include each other in no circle. Three libraries and a few headers have one place each.
+Prints each fault with its place, in GNU form, and ends with 1 if there is any.
+"""
+
+import pathlib
+import re
+import sys
+
+FLOORS = ["quantity", "source", "model", "reading", "formula", "scoring", "agreement", "report"]
+
+# What may be included in some files alone: the include, the files, and how to say so.
+RESERVED = [
+    (r"yaml-cpp/.*", r"engine/reading/yaml_tree\.cpp", "engine/reading/yaml_tree.cpp"),
+    (r"simdjson(/.*|\.h)", r"engine/reading/.*", "engine/reading"),
+    (r"boost/program_options(/.*|\.hpp)", r"cli/command_line.*", "cli/command_line*"),
+    (
+        r"filesystem|format|fstream|future|iomanip|iostream|locale|mutex|regex|sstream|thread",
+        r"cli/.*|engine/reading/yaml.*\.cpp",
+        "cli, since the engine also runs where there are no files, threads, locale or exceptions",
+    ),
+]
+
+INCLUDE = re.compile(r'\s*#\s*include\s*[<"]([^>"]+)[>"]')
+
+
+def floor_of(path):
+    """The height of a file of engine/ or cli/; a file right under engine/ stands above all floors."""
+    folders = path.split("/")[:-1]
+    if folders[0] == "cli":
+        return len(FLOORS) + 1
+    if folders == ["engine"]:
+        return len(FLOORS)
+    return FLOORS.index(folders[1]) if folders[1] in FLOORS else None
+
+
+def name_of(path):
+    folders = path.split("/")[:-1]
+    return folders[1] if len(folders) > 1 else folders[0]
+
+
+def includes_of(root, path):
+    """The includes of a file, each with its line number."""
+    lines = (root / path).read_text(encoding="utf-8").splitlines()
+    matches = ((number, INCLUDE.match(line)) for number, line in enumerate(lines, 1))
+    return [(number, match[1]) for number, match in matches if match]
+
+
+def include_fault(path, included):
+    """What is wrong with one include, or None."""
+    for what, where, told in RESERVED:
+        if re.fullmatch(what, included) and not re.fullmatch(where, path):
+            return f"'{included}' is for {told}"
+    if not included.startswith(("engine/", "cli/")):
+        return None
+    if floor_of(included) is None:
+        return f"'{included}' is on no floor; floors are {', '.join(FLOORS)}"
+    if floor_of(included) > floor_of(path):
+        return f"{name_of(path)} lies below {name_of(included)} and must not include '{included}'"
+    return None
+
+
+def circles(includes):
+    """One fault for each header that leads back to itself, at the include where the way begins."""
+    for start in sorted(includes):
+        for number, first in includes[start]:
+            seen, waiting = set(), [first]
+            while waiting:
+                path = waiting.pop()
+                if path not in seen and path in includes:
+                    seen.add(path)
+                    waiting += [included for _, included in includes[path]]
+            if start in seen:
+                yield start, number, f"'{first}' leads back to this file"
+
+
+def faults(root):
+    """All faults below a root, by place."""
+    files = sorted(
+        path.relative_to(root).as_posix()
+        for folder in ("engine", "cli")
+        for path in (root / folder).rglob("*")
+        if path.suffix in (".cpp", ".hpp")
+    )
+    includes = {path: includes_of(root, path) for path in files if floor_of(path) is not None}
+    found = [
+        (path, 1, f"this folder is no floor; floors are {', '.join(FLOORS)}")
+        for path in files
+        if path not in includes
+    ]
+    for path, lines in includes.items():
+        found += [
+            (path, number, fault)
+            for number, included in lines
+            if (fault := include_fault(path, included))
+        ]
+    return sorted(found + list(circles(includes))), len(files)
+
+
+def main(root):
+    found, count = faults(pathlib.Path(root))
+    for path, number, fault in found:
+        print(f"{path}:{number}: error: {fault}")
+    print(f"{count} files, {len(found)} faults")
+    return 1 if found or not count else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1]))
