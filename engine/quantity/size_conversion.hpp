@@ -6,7 +6,6 @@
 
 #include <cstdint>
 #include <optional>
-#include <string>
 
 #include "engine/quantity/millimetres.hpp"
 #include "engine/quantity/parsed.hpp"
@@ -57,17 +56,5 @@ std::optional<Millimetres> longest_foot(const ShoeSize& size);
 ///     size_for(SizeSystem::british, Millimetres(245), Wearer::adult)        ->  UK 6
 ///     size_for(SizeSystem::british_child, Millimetres(180), Wearer::child)  ->  problem
 Parsed<ShoeSize> size_for(SizeSystem system, Millimetres foot, Wearer wearer);
-
-/// The same by the formula that goes with the table, not rounded: 3 · foot length in inches - 23
-/// for UK. None where the system has no formula, or none that agrees with its table.
-std::optional<double> size_by_formula(SizeSystem system, Millimetres foot, Wearer wearer);
-
-/// How `size_for` came to its answer, in a sentence without a full stop; its problem where there is
-/// none.
-///
-///     EU = 1.5 · foot length in cm + 2 = 38.75: EU 38.5
-///     UK = 3 · foot length in inches - 23 = 5.94; by the table of ISO 19407: UK 6
-///     MP = foot length in mm, to the nearest 5 mm: MP 245
-std::string explain_size(SizeSystem system, Millimetres foot, Wearer wearer);
 
 }  // namespace heelrule

@@ -9,6 +9,17 @@
 namespace heelrule {
 namespace {
 
+std::string capitalised(std::string words) {
+  if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') {
+    words.front() = static_cast<char>(words.front() - 'a' + 'A');
+  }
+  return words;
+}
+
+std::string_view without_full_stop(std::string_view words) {
+  return words.ends_with('.') ? words.substr(0, words.size() - 1) : words;
+}
+
 class Accountant {
  public:
   Accountant(const Program& program, const Inspection& inspection, const Verdict& verdict,
@@ -36,9 +47,7 @@ class Accountant {
     for (const UsualCaution& caution : rules_.cautions) {
       account_.usual_cautions.emplace_back(caution.words.in(languages_));
     }
-    for (const Missing& missing : verdict_.would_settle) {
-      account_.would_settle.push_back(question(missing));
-    }
+    account_.would_settle = questions(verdict_.would_settle);
     return std::move(account_);
   }
 
@@ -51,18 +60,22 @@ class Accountant {
       account_.means = rules_.grades[*verdict_.grade].means.in(languages_);
     }
     account_.certainty = certainty();
-    if (!verdict_.grade || verdict_.grade == verdict_.uncapped) {
-      return;
+    if (verdict_.grade && verdict_.grade != verdict_.uncapped) {
+      account_.caps = caps();
     }
+  }
+
+  std::string caps() const {
+    std::string musts;
     for (const Finding& finding : verdict_.findings) {
       if (finding.cap && *finding.cap > *verdict_.uncapped) {
-        account_.caps.push_back(fmt::format(
-            "The score alone would give {}; {} is a must, and while it fails the grade is at best "
-            "{}.",
-            grade_name(*verdict_.uncapped), rule_title(rules_.rules[finding.rule], languages_),
-            grade_name(*finding.cap)));
+        musts += fmt::format("{}{} (at best {})", musts.empty() ? "" : "; ",
+                             rule_title(rules_.rules[finding.rule], languages_),
+                             grade_name(*finding.cap));
       }
     }
+    return fmt::format("The score alone would give {}, but a must failed: {}.",
+                       grade_name(*verdict_.uncapped), musts);
   }
 
   std::string certainty() const {
@@ -121,47 +134,60 @@ class Accountant {
       told.title += fmt::format(", {}", in_words(finding.side));
     }
     told.readings = readings_words(program_, finding);
-    told.sentence = sentence(finding);
+    tell_sentence(finding, told);
     told.because = rule.because.in(languages_);
     told.source = rule.source.in(languages_);
     told.notes = notes(finding);
     return told;
   }
 
-  std::string sentence(const Finding& finding) const {
+  void tell_sentence(const Finding& finding, FindingAccount& told) const {
     if (finding.status == Status::does_not_apply) {
-      return "Does not apply here.";
+      told.sentence = "Does not apply here.";
+      return;
     }
     if (finding.status == Status::not_seen) {
-      return not_seen_sentence(finding);
+      told.sentence = not_seen_sentence(finding);
+      return;
     }
     const SideReading& reading = finding.readings[finding.decisive];
     const Phrase& say = program_.rule_programs[finding.rule].band_words[reading.band].say;
-    if (!say.empty()) {
-      return fill(say, languages_, program_, finding, reading);
-    }
-    return default_sentence(finding, reading);
+    told.own_words = !say.empty();
+    told.sentence = told.own_words ? fill(say, languages_, program_, finding, reading)
+                                   : default_sentence(finding, reading);
   }
 
-  // Where the rule set has no words of its own: the reading, its band, and how far the better one
-  // is.
+  // Where the rule set has no words of its own: the band and how far the better one is, or what a
+  // level means.
   std::string default_sentence(const Finding& finding, const SideReading& reading) const {
-    const Rule& rule = rules_.rules[finding.rule];
     const RuleProgram& prepared = program_.rule_programs[finding.rule];
-    const Unit unit = program_.traits[prepared.trait].unit;
+    const TraitProgram& trait = program_.traits[prepared.trait];
+    if (rules_.rules[finding.rule].bands.empty()) {
+      return level_meaning(trait.type, reading);
+    }
     const std::string_view side = finding.sides_alike ? "both" : in_words(reading.side);
     std::string words =
-        fmt::format("{}{}{}", side, side.empty() ? "" : ": ",
-                    value_words(program_, prepared.trait, reading.value, prepared.cuts));
-    if (!rule.bands.empty()) {
-      words += fmt::format(" is {}", band_words(program_, finding.rule, reading.band));
-    }
+        fmt::format("{}{}{} is {}", side, side.empty() ? "" : ": ",
+                    value_words(program_, prepared.trait, reading.value, prepared.cuts),
+                    band_words(program_, finding.rule, reading.band));
     if (reading.limit) {
-      words += fmt::format(", {} {} {}", distance_words(unit, reading.limit->distance),
+      words += fmt::format(", {} {} {}", distance_words(trait.unit, reading.limit->distance),
                            reading.limit->value_is_short ? "short of" : "over",
-                           show(reading.limit->at, unit, 9));
+                           show(reading.limit->at, trait.unit, 9));
     }
-    return words + ".";
+    return capitalised(words + ".");
+  }
+
+  std::string level_meaning(const Type& type, const SideReading& reading) const {
+    if (type.kind != Type::Kind::level) {
+      return {};
+    }
+    const Level& level = levels_of(rules_.traits[type.scale].kind)[reading.band];
+    if (level.meaning.empty()) {
+      return {};
+    }
+    return fmt::format("{}: {}.", capitalised(in_words(level.name.value)),
+                       without_full_stop(level.meaning.in(languages_)));
   }
 
   std::string not_seen_sentence(const Finding& finding) const {
@@ -169,27 +195,44 @@ class Accountant {
       return "Cannot be worked out from these readings: a division by zero, or a size without a "
              "known conversion.";
     }
-    std::string words = finding.whether_it_applies_is_open
-                            ? "Whether it applies is open. Not seen: "
-                            : "Not seen: ";
-    for (std::size_t i = 0; i < finding.missing.size(); ++i) {
-      words += fmt::format("{}{}{}", i == 0 ? "" : "; ", question(finding.missing[i]),
-                           reason(finding.missing[i]));
-    }
-    return words + ".";
+    const std::string_view words = finding.whether_it_applies_is_open
+                                       ? "Whether it applies is open. It needs: "
+                                       : "It needs: ";
+    const std::vector<std::string> asked = questions(finding.missing);
+    return fmt::format("{}{}.", words,
+                       without_full_stop(fmt::format("{}", fmt::join(asked, "; "))));
   }
 
-  std::string question(const Missing& missing) const {
-    const std::string_view ask = rules_.traits[missing.trait].ask.in(languages_);
-    const std::string_view side = in_words(missing.side);
-    return side.empty() ? std::string(ask) : fmt::format("{} ({})", ask, side);
+  // What is missing as questions, each once: with the side where only one is missing, and with the
+  // reasons given.
+  std::vector<std::string> questions(const std::vector<Missing>& missing) const {
+    std::vector<std::string> asked;
+    std::vector<std::size_t> done;
+    for (const Missing& one : missing) {
+      if (std::find(done.begin(), done.end(), one.trait) != done.end()) {
+        continue;
+      }
+      done.push_back(one.trait);
+      const Missing other{one.trait, one.side == Side::left ? Side::right : Side::left};
+      const bool both = one.side != Side::none &&
+                        std::find(missing.begin(), missing.end(), other) != missing.end();
+      std::string words(rules_.traits[one.trait].ask.in(languages_));
+      if (one.side != Side::none && !both) {
+        words += fmt::format(" ({})", in_words(one.side));
+      }
+      const std::string first = reason(one);
+      const std::string second = both ? reason(other) : first;
+      words += first.empty() ? "" : fmt::format(" ({})", first);
+      words += second.empty() || second == first ? "" : fmt::format(" ({})", second);
+      asked.push_back(std::move(words));
+    }
+    return asked;
   }
 
   std::string reason(const Missing& missing) const {
     const Observation* seen = inspection_.find(missing.trait, missing.side);
     const auto* not_seen = seen == nullptr ? nullptr : std::get_if<NotSeen>(&seen->value);
-    return not_seen == nullptr || not_seen->reason.empty() ? ""
-                                                           : fmt::format(" ({})", not_seen->reason);
+    return not_seen == nullptr ? std::string{} : not_seen->reason;
   }
 
   // The notes beside all readings that the finding needed, each once.
@@ -245,7 +288,8 @@ std::vector<std::string> fallback_order(std::span<const std::string> languages,
 }
 
 std::string rule_title(const Rule& rule, std::span<const std::string> languages) {
-  return rule.title.empty() ? in_words(rule.name) : std::string(rule.title.in(languages));
+  return rule.title.empty() ? capitalised(in_words(rule.name))
+                            : std::string(rule.title.in(languages));
 }
 
 std::string_view in_words(Status status) {

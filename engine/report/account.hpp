@@ -17,7 +17,8 @@ struct FindingAccount {
   std::size_t finding = 0;  ///< index in the verdict
   std::string title;
   std::string readings;  ///< `left 8 mm, right 9 mm`; empty where nothing was seen
-  std::string sentence;  ///< what was found, with its numbers; never empty
+  std::string sentence;  ///< what was found, with its numbers; empty where the readings say it all
+  bool own_words = false;  ///< the sentence is the rule set's, not made up here
   std::string because;
   std::string source;
   std::vector<std::string> notes;  ///< what the observer wrote beside the readings
@@ -43,8 +44,8 @@ struct Account {
   std::string title;
   std::string grade;  ///< empty where nothing was seen
   std::string means;
-  std::string certainty;              ///< why the grade stands or is provisional, in a sentence
-  std::vector<std::string> caps;      ///< a sentence for each must that lowered the grade
+  std::string certainty;  ///< why the grade stands or is provisional, in a sentence
+  std::string caps;       ///< which failed musts lowered the grade, in a sentence; else empty
   std::vector<std::string> sections;  ///< titles
   std::vector<FindingAccount> findings;
   std::vector<SafetyAccount> safety;
@@ -53,7 +54,8 @@ struct Account {
   std::vector<Said> advice;
   std::vector<Said> held_advice;
   std::vector<std::string> usual_cautions;
-  std::vector<std::string> would_settle;  ///< questions, with the side
+  std::vector<std::string>
+      would_settle;  ///< questions, with the side and reason where there is one
 };
 
 /// Puts a verdict into words. `languages` is the reader's choice, first choice first; where it has

@@ -97,7 +97,7 @@ class JsonReporter {
     grade_name("worst_possible", verdict_.lowest_grade);
     grade_name("best_possible", verdict_.highest_grade);
     json_.text("certainty", account_.certainty);
-    texts("caps", account_.caps);
+    json_.text("caps", account_.caps);
     json_.end_object();
   }
 

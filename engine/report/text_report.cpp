@@ -131,8 +131,8 @@ class TextWriter {
       }
       item(words + ".");
     }
-    for (const std::string& cap : account_.caps) {
-      item(cap);
+    if (!account_.caps.empty()) {
+      item(account_.caps);
     }
     item(account_.certainty);
     if (!account_.would_settle.empty()) {
@@ -191,7 +191,9 @@ class TextWriter {
       }
       any = true;
       item(fmt::format("{}: {} ({})", told.title, told.readings, worth(finding)));
-      detail(told.sentence);
+      if (!told.sentence.empty()) {
+        detail(told.sentence);
+      }
       detail(fmt::format("Why: {}", told.because));
       detail(fmt::format("Source: {}", told.source));
       notes(told);
@@ -215,11 +217,7 @@ class TextWriter {
       }
       any = true;
       item(fmt::format("{}: {}", told.title, told.readings));
-      if (!program_.rule_programs[verdict_.findings[told.finding].rule]
-               .band_words[verdict_.findings[told.finding]
-                               .readings[verdict_.findings[told.finding].decisive]
-                               .band]
-               .say.empty()) {
+      if (told.own_words) {
         detail(told.sentence);
       }
       notes(told);

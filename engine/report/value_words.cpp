@@ -29,12 +29,12 @@ std::string number_words(double value, Unit unit, std::span<const double> cuts) 
   return show(value, unit, places);
 }
 
-std::string_view level_words(const Program& program, const Type& type, double value) {
+std::string level_words(const Program& program, const Type& type, double value) {
   if (type.kind == Type::Kind::yes_no) {
     return value == 1 ? "yes" : "no";
   }
   const std::vector<Level>& levels = levels_of(program.rules.traits[type.scale].kind);
-  return levels[static_cast<std::size_t>(value)].name.value;
+  return in_words(levels[static_cast<std::size_t>(value)].name.value);
 }
 
 std::string_view side_slot(const Finding& finding, const SideReading& reading) {
@@ -59,7 +59,7 @@ std::string value_words(const Program& program, std::size_t trait, double value,
                         std::span<const double> cuts) {
   const TraitProgram& known = program.traits[trait];
   if (known.type.kind != Type::Kind::number) {
-    return std::string(level_words(program, known.type, value));
+    return level_words(program, known.type, value);
   }
   return number_words(value, known.unit, cuts);
 }
@@ -95,8 +95,7 @@ std::string band_words(const Program& program, std::size_t rule, std::size_t ban
   const Rule& written = program.rules.rules[rule];
   const RuleProgram& prepared = program.rule_programs[rule];
   if (written.bands.empty()) {
-    return std::string(
-        level_words(program, program.traits[prepared.trait].type, static_cast<double>(band)));
+    return level_words(program, program.traits[prepared.trait].type, static_cast<double>(band));
   }
   const Unit unit = program.traits[prepared.trait].unit;
   const auto cut = [&](std::size_t at) { return show(prepared.cuts[at], unit, most_places); };
@@ -153,9 +152,9 @@ std::string fill(const Phrase& phrase, std::span<const std::string> languages,
         words += reading.limit ? distance_words(unit, reading.limit->distance) : "";
         break;
       case Slot::band:
-        words += in_words(program.rules.rules[finding.rule].bands.empty()
-                              ? value_words(program, rule.trait, reading.value, {})
-                              : program.rules.rules[finding.rule].bands[reading.band].name.value);
+        words += program.rules.rules[finding.rule].bands.empty()
+                     ? value_words(program, rule.trait, reading.value, {})
+                     : in_words(program.rules.rules[finding.rule].bands[reading.band].name.value);
         break;
     }
   }

@@ -44,6 +44,7 @@ const std::vector<Allowance> annex_ix{
 
 double moisture_in_percent(const std::vector<std::pair<std::string_view, double>>& label) {
   std::vector<NamedShare> parts;
+  parts.reserve(label.size());
   for (const auto& [name, percent] : label) {
     parts.push_back({name, Quantity{percent / 100, Unit::percent}});
   }

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/quantity/size_conversion.hpp"
+#include "engine/quantity/size_formula.hpp"
 
 namespace heelrule {
 namespace {

@@ -8,7 +8,7 @@
 namespace heelrule {
 namespace {
 
-Problem not_a_number(std::string text, std::string hint) {
+Problem not_a_number(const std::string& text, std::string hint) {
   return {"`" + text + "` is not a number", std::move(hint)};
 }
 

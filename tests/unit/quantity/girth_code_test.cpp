@@ -26,7 +26,7 @@ TEST_CASE("each girth code reads back as it is shown") {
 }
 
 TEST_CASE("a girth is found again by its code, over the whole table") {
-  for (double length = 200; length <= 300; length += 5) {
+  for (int length = 200; length <= 300; length += 5) {
     for (int i = 0; i <= static_cast<int>(GirthCode::g); ++i) {
       const GirthCode code = static_cast<GirthCode>(i);
       const auto girth = ball_girth(code, Millimetres(length), GirthTable::men);
