@@ -12,7 +12,7 @@ namespace {
 namespace options = boost::program_options;
 
 constexpr std::string_view general_help =
-    R"(heelrule: house rules for shoes and feet, and what they say of a pair
+    R"(heelrule: house rules for feet, socks and shoes, and what they say of a pair
 
 usage: heelrule COMMAND ...
 
@@ -20,8 +20,8 @@ usage: heelrule COMMAND ...
   proof RULES...              every mistake in a rule set, each at its place
 
 `heelrule COMMAND --help` tells more. RULES is a file, or the name of a rule set
-that ships: everyday, child, work, older-adult, at-risk-foot, feet, hosiery,
-fit, build, wear, safety.
+that ships: everyday, child, work, older-adult, at-risk-foot; or a part of these:
+safety, feet, hosiery, fit, sole, build, wear.
 
 exit status: 0 done; 1 done, and the answer is no; 64 usage; 65 bad data;
 66 input missing; 73 cannot write; 74 input or output error
@@ -33,27 +33,37 @@ Grades recorded inspections (YAML or JSON) against a rule set and prints a
 report for each: safety first, the grade and whether it stands, what failed,
 passed and was not seen, with the reasons, and advice by what it would gain.
 
+  --as KIND              text (the default) or json
+  --language TAG         language of the report, such as es; may be given
+                         again, first choice first
+  --at-least GRADE       exit status 1 unless every grade is this one or better;
+                         a provisional grade counts as the worst that it can
+                         still become
+  --rules-folder FOLDER  where the rule sets that ship are
+  --help                 print this help
 )";
 
 constexpr std::string_view proof_help = R"(usage: heelrule proof RULES... [options]
 
 Reads each rule set with all that it builds on and prints every mistake at its
-place, with a hint. Exit status 0 if there is none, 1 if there is one.
+place, with a hint. Exit status 0 if there is none, 1 if there is one. Warnings
+(a missing translation, a section without a rule) do not count as mistakes.
 
+  --rules-folder FOLDER  where the rule sets that ship are
+  --help                 print this help
 )";
 
 struct Options {
-  options::options_description shown{"options"};
+  options::options_description known;
   options::variables_map given;
   std::vector<std::string> operands;
 };
 
-options::options_description shared_options() {
-  options::options_description shared("options");
-  shared.add_options()("help,h", "print this help")(
-      "rules-folder", options::value<std::string>()->value_name("FOLDER"),
-      "where the rule sets that ship are");
-  return shared;
+// The help texts are written by hand, so the library is told names and kinds alone.
+Options options_of_all() {
+  Options all;
+  all.known.add_options()("help,h", "")("rules-folder", options::value<std::string>());
+  return all;
 }
 
 // The library guesses at abbreviations unless told not to, and echoes what it does not know as it
@@ -64,7 +74,7 @@ Problem parse(const std::vector<std::string>& arguments, Options& result) {
                     style::long_allow_next | style::long_allow_adjacent |
                     style::allow_dash_for_short;
   options::options_description all;
-  all.add(result.shown).add_options()("operands", options::value<std::vector<std::string>>());
+  all.add(result.known).add_options()("operands", options::value<std::vector<std::string>>());
   options::positional_options_description positional;
   positional.add("operands", -1);
   try {
@@ -76,7 +86,7 @@ Problem parse(const std::vector<std::string>& arguments, Options& result) {
                    result.given);
   } catch (const options::unknown_option& unknown) {
     Nearest nearest(unknown.get_option_name());
-    for (const auto& option : result.shown.options()) {
+    for (const auto& option : result.known.options()) {
       nearest.offer("--" + option->long_name());
     }
     return {fmt::format("there is no option `{}`", unknown.get_option_name()), nearest.question()};
@@ -89,12 +99,6 @@ Problem parse(const std::vector<std::string>& arguments, Options& result) {
   return {};
 }
 
-std::string help(std::string_view about, const options::options_description& shown) {
-  std::ostringstream text;
-  text << about << shown;
-  return text.str();
-}
-
 std::optional<std::string> value_of(const Options& parsed, const char* name) {
   if (parsed.given.count(name) == 0) {
     return std::nullopt;
@@ -103,21 +107,15 @@ std::optional<std::string> value_of(const Options& parsed, const char* name) {
 }
 
 Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
-  Options parsed;
-  parsed.shown.add(shared_options())
-      .add_options()("as", options::value<std::string>()->value_name("KIND"),
-                     "text (the default) or json")(
-          "language", options::value<std::vector<std::string>>()->value_name("TAG"),
-          "language of the report, such as es; may be given again, first choice first")(
-          "at-least", options::value<std::string>()->value_name("GRADE"),
-          "exit status 1 unless every grade is this one or better; a provisional grade counts as "
-          "the worst "
-          "that it can still become");
+  Options parsed = options_of_all();
+  parsed.known.add_options()("as", options::value<std::string>())(
+      "language", options::value<std::vector<std::string>>())("at-least",
+                                                              options::value<std::string>());
   if (Problem problem = parse(arguments, parsed); !problem.message.empty()) {
     return problem;
   }
   if (parsed.given.count("help") != 0) {
-    return CommandLine{PrintCommand{help(grade_help, parsed.shown)}, {}};
+    return CommandLine{PrintCommand{std::string(grade_help)}, {}};
   }
   if (parsed.operands.size() < 2) {
     return Problem{"grade needs a rule set and at least one inspection",
@@ -139,13 +137,12 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
 }
 
 Parsed<CommandLine> parse_proof(const std::vector<std::string>& arguments) {
-  Options parsed;
-  parsed.shown.add(shared_options());
+  Options parsed = options_of_all();
   if (Problem problem = parse(arguments, parsed); !problem.message.empty()) {
     return problem;
   }
   if (parsed.given.count("help") != 0) {
-    return CommandLine{PrintCommand{help(proof_help, parsed.shown)}, {}};
+    return CommandLine{PrintCommand{std::string(proof_help)}, {}};
   }
   if (parsed.operands.empty()) {
     return Problem{"proof needs a rule set", "write `heelrule proof RULES...`"};

@@ -5,10 +5,13 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <climits>
 #include <cstdlib>
 #include <cstring>
+#include <filesystem>
+#include <system_error>
 
 #include "engine/reading/tree.hpp"
 
@@ -79,6 +82,16 @@ Parsed<std::string> read_file(const std::string& path) {
 std::string real_path(const std::string& path) {
   char resolved[PATH_MAX];
   return ::realpath(path.c_str(), resolved) == nullptr ? std::string{} : std::string(resolved);
+}
+
+std::vector<std::string> file_names(const std::string& folder) {
+  std::vector<std::string> names;
+  std::error_code failed;
+  for (const auto& entry : std::filesystem::directory_iterator(folder, failed)) {
+    names.push_back(entry.path().filename().string());
+  }
+  std::sort(names.begin(), names.end());
+  return names;
 }
 
 bool is_regular_file(const std::string& path) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "engine/quantity/parsed.hpp"
 
@@ -12,6 +13,9 @@ Parsed<std::string> read_file(const std::string& path);
 
 /// The path with every link resolved; empty where there is no such file.
 std::string real_path(const std::string& path);
+
+/// The names in a folder, in order; none if it cannot be read.
+std::vector<std::string> file_names(const std::string& folder);
 
 /// Whether there is a regular file of that name.
 bool is_regular_file(const std::string& path);

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "cli/files.hpp"
+#include "engine/quantity/nearest.hpp"
 
 namespace heelrule {
 namespace {
@@ -59,8 +60,7 @@ Parsed<FoundFile> RuleFiles::find_for_person(std::string_view name) const {
   }
   const std::string real = real_path(path);
   if (real.empty()) {
-    return Problem{fmt::format("there is no rule set `{}`", name),
-                   "give the path of a file, or the name of a rule set that ships"};
+    return no_rule_set(name, "give the path of a file, or the name of a rule set that ships");
   }
   return found(path, real);
 }
@@ -82,8 +82,19 @@ Parsed<FoundFile> RuleFiles::find_for_file(std::string_view name, std::string_vi
     }
     return found(path, real);
   }
-  return Problem{fmt::format("there is no rule set `{}`", name),
-                 "rule sets are looked for in this file's folder and among those that ship"};
+  return no_rule_set(name,
+                     "rule sets are looked for in this file's folder and among those that ship");
+}
+
+Problem RuleFiles::no_rule_set(std::string_view name, std::string_view hint) const {
+  Nearest nearest(name);
+  for (const std::string& file : file_names(shipped_)) {
+    if (file.ends_with(".yaml")) {
+      nearest.offer(std::string_view(file).substr(0, file.size() - 5));
+    }
+  }
+  return {fmt::format("there is no rule set `{}`", name),
+          nearest.found() ? nearest.question() : std::string(hint)};
 }
 
 bool RuleFiles::allowed(const std::string& real, const std::string& folder) const {

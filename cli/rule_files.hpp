@@ -21,6 +21,7 @@ class RuleFiles {
  private:
   Parsed<FoundFile> find_for_person(std::string_view name) const;
   Parsed<FoundFile> find_for_file(std::string_view name, std::string_view from) const;
+  Problem no_rule_set(std::string_view name, std::string_view hint) const;
   bool allowed(const std::string& real, const std::string& folder) const;
 
   std::string shipped_;

@@ -309,6 +309,10 @@ class Decision {
     const auto is_must = [&](const Finding& found) {
       return program_.rules.rules[found.rule].caps.has_value();
     };
+    // Where every open score leads to the same grade, the musts alone keep it open.
+    if (verdict_.grade && verdict_.lowest_grade == verdict_.highest_grade) {
+      std::erase_if(open, [&](const Finding* found) { return !is_must(*found); });
+    }
     std::stable_sort(open.begin(), open.end(), [&](const Finding* a, const Finding* b) {
       return std::pair(!is_must(*a), -a->weight) < std::pair(!is_must(*b), -b->weight);
     });
