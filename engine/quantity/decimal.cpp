@@ -11,6 +11,11 @@ namespace {
 
 constexpr std::size_t most_digits = 15;
 
+// Powers of ten that a double holds exactly.
+constexpr std::array<double, 23> exact_powers{1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                              1e8,  1e9,  1e10, 1e11, 1e12, 1e13, 1e14, 1e15,
+                                              1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
+
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 Problem not_a_number(std::string_view text, std::string hint) {
@@ -76,6 +81,15 @@ Parsed<Decimal> parse_decimal(std::string_view text) {
 }
 
 double scaled(const Decimal& number, std::uint32_t factor, int shift) {
+  // A whole number below 2^53 over a power of ten up to 10^22 is two exact doubles and one rounding
+  // (Clinger 1990).
+  const int places = -(number.exponent + shift);
+  if (number.digits < (std::uint64_t{1} << 53U) / factor && places >= 0 &&
+      places < static_cast<int>(exact_powers.size())) {
+    const double value = static_cast<double>(number.digits * factor) /
+                         exact_powers[static_cast<std::size_t>(places)];
+    return number.negative && value != 0 ? -value : value;
+  }
   // The product has up to 25 digits, so it is formed as text and rounded once by the parser.
   std::array<char, 48> buffer{};
   const std::uint64_t low = (number.digits % 1'000'000'000U) * factor;

@@ -3,8 +3,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <initializer_list>
 
 #include "engine/quantity/decimal.hpp"
+#include "engine/quantity/nearest.hpp"
 #include "engine/reading/map_reader.hpp"
 #include "engine/reading/read_rule.hpp"
 #include "engine/reading/read_text.hpp"
@@ -18,7 +20,9 @@ constexpr std::string_view language_version = "1";
 class RuleSetReader {
  public:
   RuleSetReader(const std::string& name, const Node& tree, Diagnostics& diagnostics)
-      : map_(tree, start_of(tree), "a rule set", diagnostics), diagnostics_(diagnostics) {
+      : tree_(tree),
+        map_(tree, start_of(tree), "a rule set", diagnostics),
+        diagnostics_(diagnostics) {
     rules_.name = name;
     rules_.where = start_of(tree);
   }
@@ -34,7 +38,9 @@ class RuleSetReader {
     read_sections();
     read_safety_and_traits();
     each_entry("rules", [&](const Entry& entry) {
-      rules_.rules.push_back(read_rule(entry.key, entry.value, diagnostics_));
+      if (is_whole("rules", entry, {"reads", "bands", "levels"})) {
+        rules_.rules.push_back(read_rule(entry.key, entry.value, diagnostics_));
+      }
     });
     read_grades();
     each_entry("cautions", [&](const Entry& entry) {
@@ -67,6 +73,37 @@ class RuleSetReader {
     for (const Entry& entry : node->entries) {
       function(entry);
     }
+  }
+
+  // A rule or trait that has none of the keys that make one is a change to something inherited,
+  // under a name that nothing inherited has.
+  bool is_whole(std::string_view list, const Entry& entry,
+                std::initializer_list<std::string_view> keys) {
+    const bool fragment = entry.value.is_map() && !entry.value.entries.empty() &&
+                          std::none_of(keys.begin(), keys.end(), [&](std::string_view key) {
+                            Nearest nearest(key);
+                            for (const Entry& inner : entry.value.entries) {
+                              nearest.offer(inner.key.value);
+                            }
+                            return nearest.found();
+                          });
+    if (!fragment) {
+      return true;
+    }
+    Nearest nearest(entry.key.value);
+    for (const Entry& other : tree_.find(list)->entries) {
+      if (&other != &entry) {
+        nearest.offer(other.key.value);
+      }
+    }
+    diagnostics_.error(
+        entry.key.where,
+        fmt::format("there is no `{}.{}` to change, and this is no whole one", list,
+                    entry.key.value),
+        nearest.found()
+            ? nearest.question()
+            : fmt::format("name one that is there, or add `{}` and the rest", *keys.begin()));
+    return false;
   }
 
   void read_version() {
@@ -141,7 +178,9 @@ class RuleSetReader {
                            "give the trait another name",
                            {{rules_.traits[*known].where, "the safety question is here"}});
       }
-      rules_.traits.push_back(read_trait(entry.key, entry.value, diagnostics_));
+      if (is_whole("traits", entry, {"ask", "measure", "scale", "derive"})) {
+        rules_.traits.push_back(read_trait(entry.key, entry.value, diagnostics_));
+      }
     });
   }
 
@@ -180,6 +219,7 @@ class RuleSetReader {
     }
   }
 
+  const Node& tree_;
   MapReader map_;
   Diagnostics& diagnostics_;
   RuleSet rules_;
