@@ -1,0 +1,34 @@
+// A length as measured: its value, and how far it can be trusted.
+#pragma once
+
+#include "engine/model/inspection.hpp"
+#include "engine/quantity/millimetres.hpp"
+
+namespace heelrule {
+
+/// A length with its standard uncertainty. Two of them either way hold the true length about 19
+/// times in 20 (JCGM 100, 6.2.1 and annex G: coverage factor 2).
+struct Measured {
+  Millimetres value;
+  Millimetres doubt;  ///< 0 or more
+
+  /// The ends of what is meant by "give or take".
+  Millimetres lowest() const { return value - 2 * doubt; }
+  Millimetres highest() const { return value + 2 * doubt; }
+
+  bool operator==(const Measured&) const = default;
+
+  /// The difference of two lengths that were measured apart: doubts add up by their squares (JCGM
+  /// 100, 5.1.2).
+  ///
+  ///     246 ± 1 mm - 243 ± 1 mm  ->  3 ± 1.414 mm
+  friend Measured operator-(const Measured& a, const Measured& b);
+};
+
+/// The mean of the readings, with the doubt of one reading (the record's, else `doubt_of_trait`)
+/// and the scatter of repeats, s/√n, put together by their squares (JCGM 100, 4.2.3 and 4.3).
+///
+///     246, 247, 246 mm, one reading good to 1 mm  ->  246.333 ± 1.054 mm
+Measured measured(const Readings& readings, Millimetres doubt_of_trait);
+
+}  // namespace heelrule
