@@ -2,8 +2,13 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <boost/program_options.hpp>
+#include <thread>
 
+#include "cli/command_line_options.hpp"
+#include "cli/command_line_size.hpp"
+#include "engine/quantity/decimal.hpp"
 #include "engine/quantity/nearest.hpp"
 
 namespace heelrule {
@@ -18,22 +23,24 @@ usage: heelrule COMMAND ...
 
   grade RULES INSPECTION...   the graded report, with the reason of each finding
   proof RULES...              every mistake in a rule set, each at its place
+  size RULES INSPECTION...    two feet to sizes, socks, and when to measure again
 
 `heelrule COMMAND --help` tells more. RULES is a file, or the name of a rule set
-that ships: everyday, child, work, older-adult, at-risk-foot; or a part of these:
-safety, feet, hosiery, fit, sole, build, wear.
+that ships: everyday, child, work, older-adult, at-risk-foot; or one of their
+parts: safety, feet, hosiery, fit, sole, build, wear.
 
 exit status: 0 done; 1 done, and the answer is no; 64 usage; 65 bad data;
 66 input missing; 73 cannot write; 74 input or output error
 )";
 
 constexpr std::string_view grade_help = R"(usage: heelrule grade RULES INSPECTION... [options]
+       heelrule grade RULES FILE.jsonl|FILE.csv|- [options]
 
 Grades recorded inspections (YAML or JSON) against a rule set and prints a
 report for each: safety first, the grade and whether it stands, what failed,
 passed and was not seen, with the reasons, and advice by what it would gain.
 
-  --as KIND              text (the default) or json
+  --as KIND              text (the default), json, or csv for many records
   --language TAG         language of the report, such as es; may be given
                          again, first choice first
   --at-least GRADE       exit status 1 unless every grade is this one or better;
@@ -41,6 +48,16 @@ passed and was not seen, with the reasons, and advice by what it would gain.
                          still become
   --rules-folder FOLDER  where the rule sets that ship are
   --help                 print this help
+
+Many records, one on each line of a file or of standard input (`-`), give one
+line of JSON each, in order. One that cannot be read gives a line that says why;
+in the end the exit status is 65. Ctrl-C ends after whole lines.
+
+  --brief                score, grade, cautions and referrals alone
+  --failed               of the findings only those that did not pass in full
+  --strict               stop at the first record that cannot be read
+  --threads N            work with so many threads (all processors)
+  --from KIND            jsonl or csv, where the name of the file does not tell
 )";
 
 constexpr std::string_view proof_help = R"(usage: heelrule proof RULES... [options]
@@ -53,65 +70,80 @@ place, with a hint. Exit status 0 if there is none, 1 if there is one. Warnings
   --help                 print this help
 )";
 
-struct Options {
-  options::options_description known;
-  options::variables_map given;
-  std::vector<std::string> operands;
-};
+constexpr std::size_t most_threads = 256;
 
-// The help texts are written by hand, so the library is told names and kinds alone.
-Options options_of_all() {
-  Options all;
-  all.known.add_options()("help,h", "")("rules-folder", options::value<std::string>());
-  return all;
+bool ends_as_many(const std::string& path) {
+  return path == "-" || path.ends_with(".jsonl") || path.ends_with(".csv");
 }
 
-// The library guesses at abbreviations unless told not to, and echoes what it does not know as it
-// stands.
-Problem parse(const std::vector<std::string>& arguments, Options& result) {
-  using style = options::command_line_style::style_t;
-  const int exact = style::allow_long | style::allow_short | style::short_allow_next |
-                    style::long_allow_next | style::long_allow_adjacent |
-                    style::allow_dash_for_short;
-  options::options_description all;
-  all.add(result.known).add_options()("operands", options::value<std::vector<std::string>>());
-  options::positional_options_description positional;
-  positional.add("operands", -1);
-  try {
-    options::store(options::command_line_parser(arguments)
-                       .options(all)
-                       .positional(positional)
-                       .style(exact)
-                       .run(),
-                   result.given);
-  } catch (const options::unknown_option& unknown) {
-    Nearest nearest(unknown.get_option_name());
-    for (const auto& option : result.known.options()) {
-      nearest.offer("--" + option->long_name());
-    }
-    return {fmt::format("there is no option `{}`", unknown.get_option_name()), nearest.question()};
-  } catch (const options::error& problem) {
-    return {problem.what(), ""};
+Parsed<std::size_t> parse_threads(const Options& parsed) {
+  const auto written = value_of(parsed, "threads");
+  if (!written) {
+    return std::clamp<std::size_t>(std::thread::hardware_concurrency(), 1, most_threads);
   }
-  if (result.given.count("operands") != 0) {
-    result.operands = result.given["operands"].as<std::vector<std::string>>();
+  const auto number = parse_decimal(*written);
+  if (!number || number->exponent != 0 || number->negative || number->digits < 1 ||
+      number->digits > most_threads) {
+    return Problem{fmt::format("`{}` is no number of threads", *written),
+                   fmt::format("write a whole number from 1 to {}", most_threads)};
+  }
+  return static_cast<std::size_t>(number->digits);
+}
+
+Problem refuse_bulk_options(const Options& parsed) {
+  for (const char* name : {"brief", "failed", "strict", "threads"}) {
+    if (parsed.given.count(name) != 0) {
+      return {fmt::format("`--{}` is for many records", name),
+              "give them as a FILE.jsonl or FILE.csv, or as `-`"};
+    }
+  }
+  if (value_of(parsed, "as") == "csv") {
+    return {"a table is for many records", "give them as a FILE.jsonl or FILE.csv, or as `-`"};
   }
   return {};
 }
 
-std::optional<std::string> value_of(const Options& parsed, const char* name) {
-  if (parsed.given.count(name) == 0) {
-    return std::nullopt;
+Parsed<BulkOrder> parse_bulk(const Options& parsed, const std::vector<std::string>& files) {
+  BulkOrder order;
+  if (files.size() != 1) {
+    return Problem{"many records come from one file at a time",
+                   "write `cat FILE... | heelrule grade RULES -`"};
   }
-  return parsed.given[name].as<std::string>();
+  const std::string usual = files.front().ends_with(".csv") ? "csv" : "jsonl";
+  const std::string from = value_of(parsed, "from").value_or(usual);
+  if (from != "jsonl" && from != "csv") {
+    return Problem{fmt::format("there are no records of kind `{}`", from),
+                   "write `jsonl` or `csv`"};
+  }
+  order.from = from == "csv" ? RecordKind::csv : RecordKind::json_lines;
+  const bool brief = parsed.given.count("brief") != 0;
+  const bool failed = parsed.given.count("failed") != 0;
+  const std::string as = value_of(parsed, "as").value_or("json");
+  if (as == "text") {
+    return Problem{"many records give no text", "write `--as json` or `--as csv`"};
+  }
+  if ((brief && failed) || (as == "csv" && (brief || failed))) {
+    return Problem{fmt::format("`--{}` does not go with `{}`", brief ? "brief" : "failed",
+                               as == "csv" ? "--as csv" : "--failed"),
+                   "leave one of the two out"};
+  }
+  order.detail = brief ? Detail::brief : failed ? Detail::failed : Detail::full;
+  order.stop_at_fault = parsed.given.count("strict") != 0;
+  const auto threads = parse_threads(parsed);
+  if (!threads) {
+    return threads.problem();
+  }
+  order.threads = *threads;
+  return order;
 }
 
 Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
   Options parsed = options_of_all();
-  parsed.known.add_options()("as", options::value<std::string>())(
-      "language", options::value<std::vector<std::string>>())("at-least",
-                                                              options::value<std::string>());
-  if (Problem problem = parse(arguments, parsed); !problem.message.empty()) {
+  const auto text = [] { return options::value<std::string>(); };
+  parsed.known.add_options()("as", text())("language", options::value<std::vector<std::string>>())(
+      "at-least", text())("brief", "")("failed", "")("strict", "")("threads", text())("from",
+                                                                                      text());
+  if (Problem problem = parse_options("grade", arguments, parsed); !problem.message.empty()) {
     return problem;
   }
   if (parsed.given.count("help") != 0) {
@@ -124,11 +156,24 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
   GradeCommand command;
   command.rules = parsed.operands.front();
   command.inspections.assign(parsed.operands.begin() + 1, parsed.operands.end());
-  const std::string as = value_of(parsed, "as").value_or("text");
-  if (as != "text" && as != "json") {
-    return Problem{fmt::format("there is no report of kind `{}`", as), "write `text` or `json`"};
+  const bool many =
+      parsed.given.count("from") != 0 ||
+      std::any_of(command.inspections.begin(), command.inspections.end(), ends_as_many);
+  const std::string as = value_of(parsed, "as").value_or(many ? "json" : "text");
+  if (as != "text" && as != "json" && as != "csv") {
+    return Problem{fmt::format("there is no report of kind `{}`", as),
+                   "write `text`, `json` or `csv`"};
   }
-  command.as = as == "json" ? ReportKind::json : ReportKind::text;
+  command.as = as == "json" ? ReportKind::json : as == "csv" ? ReportKind::csv : ReportKind::text;
+  if (many) {
+    const auto order = parse_bulk(parsed, command.inspections);
+    if (!order) {
+      return order.problem();
+    }
+    command.bulk = *order;
+  } else if (Problem problem = refuse_bulk_options(parsed); !problem.message.empty()) {
+    return problem;
+  }
   if (parsed.given.count("language") != 0) {
     command.languages = parsed.given["language"].as<std::vector<std::string>>();
   }
@@ -138,7 +183,7 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
 
 Parsed<CommandLine> parse_proof(const std::vector<std::string>& arguments) {
   Options parsed = options_of_all();
-  if (Problem problem = parse(arguments, parsed); !problem.message.empty()) {
+  if (Problem problem = parse_options("proof", arguments, parsed); !problem.message.empty()) {
     return problem;
   }
   if (parsed.given.count("help") != 0) {
@@ -170,9 +215,13 @@ Parsed<CommandLine> parse_command_line(const std::vector<std::string>& arguments
   if (name == "proof") {
     return parse_proof(rest);
   }
+  if (name == "size") {
+    return parse_size(rest);
+  }
   Nearest nearest(name);
-  nearest.offer("grade");
-  nearest.offer("proof");
+  for (const std::string_view known : {"grade", "proof", "size", "help", "--help", "--version"}) {
+    nearest.offer(known);
+  }
   return Problem{fmt::format("there is no command `{}`", name),
                  nearest.found() ? nearest.question() : "write `heelrule --help` for all of them"};
 }

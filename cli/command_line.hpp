@@ -6,7 +6,9 @@
 #include <variant>
 #include <vector>
 
+#include "cli/size_values.hpp"
 #include "engine/quantity/parsed.hpp"
+#include "engine/report/verdict_lines.hpp"
 
 namespace heelrule {
 
@@ -15,7 +17,17 @@ struct ProofCommand {
   std::vector<std::string> rules;
 };
 
-enum class ReportKind { text, json };
+enum class ReportKind { text, json, csv };
+
+enum class RecordKind { json_lines, csv };
+
+/// How many records are graded in one go.
+struct BulkOrder {
+  RecordKind from = RecordKind::json_lines;
+  Detail detail = Detail::full;
+  bool stop_at_fault = false;
+  std::size_t threads = 1;
+};
 
 /// `heelrule grade RULES INSPECTION…`
 struct GradeCommand {
@@ -24,6 +36,19 @@ struct GradeCommand {
   ReportKind as = ReportKind::text;
   std::vector<std::string> languages;
   std::optional<std::string> at_least;
+  std::optional<BulkOrder> bulk;  ///< where `inspections` is one file of many records, or `-`
+};
+
+/// `heelrule size RULES INSPECTION…`, or measures in place of inspections
+struct SizeCommand {
+  std::string rules;
+  std::vector<std::string> inspections;  ///< several: of one client, on different days
+  std::vector<GivenMeasure> measures;    ///< where there are no inspections
+  std::optional<std::string> date;       ///< of the measures
+  std::vector<std::string> socks;        ///< marked ranges to choose from
+  std::optional<std::string> fibres;
+  ReportKind as = ReportKind::text;
+  std::vector<std::string> languages;
 };
 
 /// Print a text and stop: help, or the version.
@@ -33,7 +58,7 @@ struct PrintCommand {
 
 /// A command with what all of them share.
 struct CommandLine {
-  std::variant<PrintCommand, ProofCommand, GradeCommand> command;
+  std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand> command;
   std::string rules_folder;  ///< of the rule sets that ship; empty: where they are installed
 };
 

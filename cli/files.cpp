@@ -29,6 +29,8 @@ class Descriptor {
   }
   Descriptor(const Descriptor&) = delete;
   Descriptor& operator=(const Descriptor&) = delete;
+  Descriptor(Descriptor&&) = delete;
+  Descriptor& operator=(Descriptor&&) = delete;
   int number() const { return number_; }
 
  private:
@@ -72,6 +74,9 @@ Parsed<std::string> read_file(const std::string& path) {
   struct stat status{};
   if (::fstat(file.number(), &status) != 0) {
     return cannot_read(path, errno);
+  }
+  if (S_ISDIR(status.st_mode)) {
+    return Problem{fmt::format("`{}` is a folder", path), "name a file in it"};
   }
   if (!S_ISREG(status.st_mode)) {
     return Problem{fmt::format("`{}` is no regular file", path), "name a file"};

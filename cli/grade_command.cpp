@@ -4,7 +4,10 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
+#include <vector>
 
+#include "cli/bulk_command.hpp"
 #include "cli/files.hpp"
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
@@ -25,21 +28,35 @@ class Grading {
       : command_(command), program_(program), at_least_(at_least) {}
 
   ExitStatus run() {
-    std::string reports;
+    std::vector<std::string> reports;
     for (const std::string& path : command_.inspections) {
       add_report(path, reports);
     }
-    if (command_.as == ReportKind::json) {
-      reports = command_.inspections.size() == 1 ? reports : fmt::format("[\n{}]\n", reports);
-    }
-    worsen(write_output(reports));
+    worsen(write_output(joined(std::move(reports))));
     return status_;
   }
 
  private:
   void worsen(ExitStatus found) { status_ = std::max(status_, found); }
 
-  void add_report(const std::string& path, std::string& reports) {
+  // Several reports in JSON are one array, also where all but one inspection could not be read.
+  std::string joined(std::vector<std::string> reports) const {
+    if (command_.as == ReportKind::text) {
+      return fmt::format("{}", fmt::join(reports, "\n\n"));
+    }
+    if (command_.inspections.size() == 1) {
+      return reports.empty() ? std::string{} : reports.front();
+    }
+    if (reports.empty()) {
+      return "[]\n";
+    }
+    for (std::string& report : reports) {
+      report.pop_back();
+    }
+    return fmt::format("[\n{}\n]\n", fmt::join(reports, ",\n"));
+  }
+
+  void add_report(const std::string& path, std::vector<std::string>& reports) {
     const auto text = read_file(path);
     if (!text) {
       write_problem(text.problem());
@@ -58,13 +75,10 @@ class Grading {
     if (at_least_ && (!verdict.grade || verdict.lowest_grade > *at_least_)) {
       worsen(ExitStatus::answer_is_no);
     }
-    const bool json = command_.as == ReportKind::json;
-    if (!reports.empty()) {
-      reports += json ? "" : "\n\n";
-    }
-    reports +=
-        json ? json_report(program_, *inspection, verdict, command_.languages)
-             : text_report(program_, *inspection, verdict, {colour_wanted(), command_.languages});
+    reports.push_back(
+        command_.as == ReportKind::json
+            ? json_report(program_, *inspection, verdict, command_.languages)
+            : text_report(program_, *inspection, verdict, {colour_wanted(), command_.languages}));
   }
 
   const GradeCommand& command_;
@@ -106,7 +120,8 @@ ExitStatus run(const GradeCommand& command, const RuleFiles& files) {
       return ExitStatus::usage;
     }
   }
-  return Grading(command, program, at_least).run();
+  return command.bulk ? run(*command.bulk, command, program, at_least)
+                      : Grading(command, program, at_least).run();
 }
 
 }  // namespace heelrule

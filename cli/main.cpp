@@ -8,6 +8,7 @@
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
 #include "cli/proof_command.hpp"
+#include "cli/size_command.hpp"
 
 namespace heelrule {
 namespace {

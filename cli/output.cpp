@@ -31,13 +31,12 @@ int write_all(int number, std::string_view text) {
 }  // namespace
 
 void prepare_streams() {
-  // A closed standard stream would lend its number to the next file that is opened.
-  int number = ::open("/dev/null", O_RDWR);
-  while (number >= 0 && number <= STDERR_FILENO) {
-    number = ::open("/dev/null", O_RDWR);
-  }
-  if (number > STDERR_FILENO) {
-    ::close(number);
+  // A closed standard stream would lend its number to the next file that is opened. Opened the
+  // wrong way round, it still fails as a closed one does, so that no report is lost in silence.
+  for (int number = STDIN_FILENO; number <= STDERR_FILENO; ++number) {
+    if (::fcntl(number, F_GETFD) < 0) {
+      ::open("/dev/null", number == STDIN_FILENO ? O_WRONLY : O_RDONLY);
+    }
   }
   std::signal(SIGPIPE, SIG_IGN);
   std::signal(SIGXFSZ, SIG_IGN);
@@ -49,8 +48,8 @@ ExitStatus write_output(std::string_view text) {
     return ExitStatus::done;
   }
   if (reason != EPIPE) {
-    write_error(
-        fmt::format("heelrule: cannot write to standard output: {}\n", std::strerror(reason)));
+    write_error(fmt::format("heelrule: error: cannot write to standard output: {}\n",
+                            std::strerror(reason)));
   }
   return ExitStatus::io_error;
 }

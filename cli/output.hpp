@@ -7,8 +7,8 @@
 
 namespace heelrule {
 
-/// Makes sure that descriptors 0 to 2 are open, and that a closed pipe or a full quota is an error
-/// of the write and not a signal. To be called before anything else.
+/// Makes sure that no file takes the number of a closed standard stream, and that a closed pipe or
+/// a full quota is an error of the write and not a signal. To be called before anything else.
 void prepare_streams();
 
 /// Writes all of `text` to standard output. `io_error` where that fails: with a message on standard

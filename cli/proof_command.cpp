@@ -6,6 +6,7 @@
 
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
+#include "engine/source/characters.hpp"
 #include "engine/source/show_diagnostic.hpp"
 
 namespace heelrule {
@@ -15,7 +16,8 @@ std::string counted(std::size_t number, std::string_view one, std::string_view m
   return fmt::format("{} {}", number, number == 1 ? one : many);
 }
 
-std::string summary(const std::string& name, const CompiledRules& compiled) {
+std::string summary(const std::string& asked_for, const CompiledRules& compiled) {
+  const std::string name = shown_safely(asked_for);
   const Diagnostics& found = compiled.program.diagnostics();
   std::string faults;
   if (found.error_count() > 0) {

@@ -35,12 +35,18 @@ bool is_plain_name(std::string_view name) {
   return !part_is_empty;
 }
 
+// A path as messages print it: from the current folder where it lies below.
+std::string short_name(const std::string& path) {
+  const std::string here = real_path(".") + "/";
+  return path.starts_with(here) ? path.substr(here.size()) : path;
+}
+
 Parsed<FoundFile> found(const std::string& path, const std::string& real) {
   auto text = read_file(path);
   if (!text) {
     return text.problem();
   }
-  return FoundFile{path, real, *text};
+  return FoundFile{short_name(path), real, *text};
 }
 
 }  // namespace
@@ -87,6 +93,12 @@ Parsed<FoundFile> RuleFiles::find_for_file(std::string_view name, std::string_vi
 }
 
 Problem RuleFiles::no_rule_set(std::string_view name, std::string_view hint) const {
+  if (shipped_real_.empty()) {
+    return {fmt::format("there is no rule set `{}`", name),
+            fmt::format("the rule sets that ship are not in `{}`; name their folder with "
+                        "`--rules-folder`",
+                        shipped_)};
+  }
   Nearest nearest(name);
   for (const std::string& file : file_names(shipped_)) {
     if (file.ends_with(".yaml")) {

@@ -9,7 +9,7 @@ import pathlib
 import re
 import sys
 
-FLOORS = ["quantity", "source", "model", "reading", "formula", "scoring", "agreement", "report"]
+FLOORS = ["quantity", "source", "model", "fitting", "reading", "formula", "scoring", "agreement", "report"]
 
 # What may be included in some files alone: the include, the files, and how to say so.
 RESERVED = [

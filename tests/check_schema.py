@@ -1,6 +1,6 @@
-"""Checks the JSON report against its description: check_schema.py SCHEMA FOLDER.
+"""Checks JSON reports against their description: check_schema.py SCHEMA FOLDER.
 
-SCHEMA is engine/report/verdict.schema.json, a JSON Schema of 2020-12 (https://json-schema.org). FOLDER
+SCHEMA is one of engine/report/*.schema.json, a JSON Schema of 2020-12 (https://json-schema.org). FOLDER
 holds cases of whole commands (see commands/run.py); what they are expected to print is looked at where
 it is one report, a list of reports, or a report on each line. Three things must hold:
 
@@ -49,8 +49,8 @@ def keys_of(report, place=""):
             yield from keys_of(value, f"{place}/[]")
 
 
-def reports_in(text):
-    """The reports in what a command printed, and whether each has a line to itself."""
+def reports_in(text, name):
+    """The reports of this format in what a command printed, and whether each has a line to itself."""
     if not text.startswith(("{", "[")):
         return [], False
     try:
@@ -58,15 +58,16 @@ def reports_in(text):
         found, is_lines = content if isinstance(content, list) else [content], False
     except json.JSONDecodeError:
         found, is_lines = [json.loads(line) for line in text.splitlines()], True
-    return [report for report in found if report.get("format") == "heelrule verdict"], is_lines
+    return [report for report in found if report.get("format") == name], is_lines
 
 
 def complaints_of(schema, folder):
     whole = jsonschema.Draft202012Validator
     shortened = jsonschema.validators.extend(whole, {"required": lambda *_: ()})
+    name = schema["properties"]["format"]["const"]
     occurring = set()
     for file in sorted(folder.glob("*/expected.stdout")):
-        reports, is_lines = reports_in(file.read_text(encoding="utf-8", errors="replace"))
+        reports, is_lines = reports_in(file.read_text(encoding="utf-8", errors="replace"), name)
         validator = (shortened if is_lines else whole)(schema)
         for report in reports:
             occurring |= set(keys_of(report))

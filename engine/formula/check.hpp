@@ -17,7 +17,4 @@ std::optional<Expression> check_formula(const Syntax& syntax, const RuleSet& rul
                                         std::span<const std::optional<TraitType>> types,
                                         Diagnostics& diagnostics);
 
-/// A type in words: `a length`, `yes or no`, `a level of heel_counter`.
-std::string in_words(const Type& type, const RuleSet& rules);
-
 }  // namespace heelrule

@@ -276,13 +276,4 @@ std::optional<Syntax> parse_formula(const Located<std::string>& formula, Diagnos
   return Parser(std::move(*tokens), diagnostics).parse();
 }
 
-void collect_names(const Syntax& syntax, std::vector<Located<std::string>>& names) {
-  if (syntax.form == Form::name) {
-    names.push_back({syntax.name, syntax.where});
-  }
-  for (const Syntax& part : syntax.parts) {
-    collect_names(part, names);
-  }
-}
-
 }  // namespace heelrule

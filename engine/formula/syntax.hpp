@@ -51,8 +51,7 @@ struct Syntax {
 /// marked). Formulas may have 500 parts and be nested 60 deep.
 std::optional<Syntax> parse_formula(const Located<std::string>& formula, Diagnostics& diagnostics);
 
-/// The traits that a formula may read: every plain name and quoted text outside of calls' own
-/// names.
-void collect_names(const Syntax& syntax, std::vector<Located<std::string>>& names);
+/// Whether a form compares: `<` to `is not`.
+constexpr bool compares(Form form) { return form >= Form::less && form <= Form::is_not; }
 
 }  // namespace heelrule

@@ -14,8 +14,9 @@ namespace {
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_'; }
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-constexpr std::array<std::string_view, 8> keywords{"and", "or",   "not",  "is",
-                                                   "if",  "then", "else", "yes"};
+// After a number a word is its unit, unless it is one of these.
+constexpr std::array<std::string_view, 9> keywords{"and",  "or",   "not", "is", "if",
+                                                   "then", "else", "yes", "no"};
 
 class Splitter {
  public:
@@ -23,7 +24,7 @@ class Splitter {
       : text_(formula.value), where_(formula.where), diagnostics_(diagnostics) {}
 
   std::optional<std::vector<Token>> split() {
-    while (at_ < text_.size() && ok_) {
+    while (at_ < text_.size()) {
       const char c = text_[at_];
       if (c == ' ' || c == '\t' || c == '\n' || c == '\r') {
         ++at_;
@@ -75,6 +76,7 @@ class Splitter {
     const std::size_t close = text_.find('"', at_ + 1);
     if (close == std::string::npos) {
       fail(begin, text_.size(), {"this text has no closing quote", "write the closing `\"`"});
+      at_ = text_.size();
       return;
     }
     at_ = close + 1;
@@ -84,7 +86,7 @@ class Splitter {
 
   void take_value() {
     const std::size_t begin = at_;
-    while (is_digit(peek(0)) || peek(0) == '.' || (peek(0) == ',' && is_digit(peek(1)))) {
+    while (is_digit(peek(0)) || peek(0) == '.' || is_decimal_comma()) {
       ++at_;
     }
     const std::size_t number_end = at_;
@@ -96,6 +98,12 @@ class Splitter {
     } else {
       fail(begin, at_, value.problem());
     }
+  }
+
+  // `24,3` gets a hint of its own; between the values of a call a comma only parts them.
+  bool is_decimal_comma() const {
+    const bool parts_values = !in_call_.empty() && in_call_.back();
+    return peek(0) == ',' && is_digit(peek(1)) && !parts_values;
   }
 
   // The longest unit that stands here, or the word that stands where a unit would; else nothing.
@@ -119,7 +127,7 @@ class Splitter {
         ++length;
       }
       const std::string_view word = rest.substr(0, length);
-      if (word == "no" || std::find(keywords.begin(), keywords.end(), word) != keywords.end()) {
+      if (std::find(keywords.begin(), keywords.end(), word) != keywords.end()) {
         return {};
       }
     }
@@ -130,30 +138,57 @@ class Splitter {
   }
 
   void take_sign() {
-    constexpr std::array<std::string_view, 12> signs{"<=", ">=", "<", ">", "+", "-",
-                                                     "*",  "/",  "(", ")", ",", "="};
-    const std::string_view rest = std::string_view(text_).substr(at_);
+    if (const std::string_view sign = sign_at(at_); !sign.empty()) {
+      note_bracket(sign);
+      tokens_.push_back({TokenKind::sign, std::string(sign), {}, span(at_, at_ + sign.size())});
+      at_ += sign.size();
+      return;
+    }
+    const std::size_t begin = at_;
+    while (at_ < text_.size() && is_foreign(at_)) {
+      at_ += std::max<std::size_t>(first_character(std::string_view(text_).substr(at_)).bytes, 1);
+    }
+    const std::string foreign = text_.substr(begin, at_ - begin);
+    fail(begin, at_,
+         {fmt::format("`{}` is no sign of a formula", foreign),
+          foreign.find('=') != std::string::npos
+              ? "write `is` or `is not`"
+              : "use `+ - * / ( ) < <= > >=` and the words `and or not is if then else`"});
+  }
+
+  // The sign that stands at a place; empty if there is none.
+  std::string_view sign_at(std::size_t at) const {
+    constexpr std::array<std::string_view, 11> signs{"<=", ">=", "<", ">", "+", "-",
+                                                     "*",  "/",  "(", ")", ","};
     for (const std::string_view sign : signs) {
-      if (rest.starts_with(sign)) {
-        if (sign == "=") {
-          fail(at_, at_ + 1, {"`=` is no sign of a formula", "write `is` or `is not`"});
-          return;
-        }
-        tokens_.push_back({TokenKind::sign, std::string(sign), {}, span(at_, at_ + sign.size())});
-        at_ += sign.size();
-        return;
+      if (std::string_view(text_).substr(at).starts_with(sign)) {
+        return sign;
       }
     }
-    const std::size_t bytes = std::max<std::size_t>(first_character(rest).bytes, 1);
-    fail(at_, at_ + bytes,
-         {fmt::format("`{}` is no sign of a formula", rest.substr(0, bytes)),
-          "use `+ - * / ( ) < <= > >=` and the words `and or not is if then else`"});
+    return {};
+  }
+
+  // What no formula holds.
+  bool is_foreign(std::size_t at) const {
+    const char c = text_[at];
+    const bool known = is_letter(c) || is_digit(c) || c == '"' ||
+                       std::string_view(" \t\n\r").find(c) != std::string_view::npos;
+    return !known && sign_at(at).empty();
+  }
+
+  void note_bracket(std::string_view sign) {
+    if (sign == "(") {
+      in_call_.push_back(!tokens_.empty() && tokens_.back().kind == TokenKind::word);
+    } else if (sign == ")" && !in_call_.empty()) {
+      in_call_.pop_back();
+    }
   }
 
   const std::string& text_;
   Span where_;
   Diagnostics& diagnostics_;
   std::vector<Token> tokens_;
+  std::vector<bool> in_call_;  // of each open bracket: whether it follows a name
   std::size_t at_ = 0;
   bool ok_ = true;
 };

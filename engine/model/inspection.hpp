@@ -48,6 +48,10 @@ struct NotSeen {
 
 using Value = std::variant<Readings, LevelSeen, Answer, FibreContent, ShoeSize, SockRange, NotSeen>;
 
+/// The number that a value is by itself: the mean of readings, the index of a level, 1 for yes and
+/// 0 for no. Not-a-number for all else.
+double plain_number(const Value& value);
+
 /// One trait of one side.
 struct Observation {
   std::size_t trait = 0;  ///< index in the traits of the rule set that the record was read against

@@ -32,7 +32,8 @@ struct SafetyQuestion {
 
 struct Grade {
   Located<std::string> name;
-  Located<double> from;  ///< the lowest score, in thousandths of a point
+  Located<double> from;      ///< the lowest score, in thousandths of a point
+  bool from_unread = false;  ///< it is missing or was not understood; that has been reported
   Text means;
 
   bool operator==(const Grade&) const = default;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/model/rule.hpp"
+
 namespace heelrule {
 namespace {
 
@@ -15,13 +17,15 @@ std::optional<double> Score::points() const {
 
 double Score::lowest_points() const {
   const double all = weight + open_weight;
-  return all > 0 ? lowest / all / per_point : 0;
+  return all > 0 ? earned / all / per_point : 0;
 }
 
 double Score::highest_points() const {
   const double all = weight + open_weight;
-  return all > 0 ? highest / all / per_point : 100;
+  return all > 0 ? highest_earned() / all / per_point : 100;
 }
+
+double Score::highest_earned() const { return earned + open_weight * full_credit; }
 
 bool Verdict::refers() const {
   return !referrals.empty() ||

@@ -68,17 +68,21 @@ struct Finding {
 /// A sum over findings. Exact: `earned` in thousandths of weight times millionths of credit.
 struct Score {
   double earned = 0;
-  double weight = 0;  ///< seen, in thousandths
-  double lowest = 0;  ///< earned at worst, over `weight + open_weight`
-  double highest = 0;
-  double open_weight = 0;
+  double weight = 0;       ///< of what was seen, in thousandths
+  double open_weight = 0;  ///< of what was not seen
 
   /// In points, 0 to 100; nothing where nothing was seen.
   std::optional<double> points() const;
-  /// The lowest and highest score that it can still become; 0 and 100 where there is no weight at
-  /// all.
+
+  /// The lowest and highest score that it can still become: whatever was not seen fails, or passes
+  /// in full. Also a side that was seen is no bound for its rule, since the rule may turn out not
+  /// to apply, or never to be seen whole; so the score always lies between the two. 0 and 100 where
+  /// there is no weight at all.
   double lowest_points() const;
   double highest_points() const;
+
+  /// `earned` if whatever was not seen passes in full.
+  double highest_earned() const;
 
   bool operator==(const Score&) const = default;
 };

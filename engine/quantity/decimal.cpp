@@ -1,6 +1,7 @@
 #include "engine/quantity/decimal.hpp"
 
 #include <fast_float/fast_float.h>
+#include <fmt/compile.h>
 #include <fmt/format.h>
 
 #include <array>
@@ -38,6 +39,41 @@ Problem no_digit_in_front(std::string_view text, bool negative, std::string_view
   return not_a_number(text, rest.starts_with('.') && parse_decimal(mended)
                                 ? fmt::format("write a digit before the point: `{}`", mended)
                                 : std::string(usual_hint));
+}
+
+// digits · 10^-places. Precondition: the last digit is no 0 unless there are no places.
+void append_decimal(std::string& text, bool negative, std::uint64_t digits, std::size_t places) {
+  std::array<char, 24> buffer{};
+  std::size_t at = buffer.size();
+  std::size_t written = 0;
+  do {
+    if (written == places && places > 0) {
+      buffer[--at] = '.';
+    }
+    buffer[--at] = static_cast<char>('0' + digits % 10);
+    digits /= 10;
+    ++written;
+  } while (digits > 0 || written <= places);
+  if (negative) {
+    buffer[--at] = '-';
+  }
+  text.append(buffer.data() + at, buffer.size() - at);
+}
+
+// What is written with an exponent of -5 or -6, with zeros in front instead.
+void append_small(std::string& text, std::string_view written) {
+  const std::size_t exponent = written.find("e-0");
+  const int zeros = written[exponent + 3] - '0' - 1;
+  if (written.front() == '-') {
+    text += '-';
+  }
+  text += "0.";
+  text.append(static_cast<std::size_t>(zeros), '0');
+  for (const char c : written.substr(0, exponent)) {
+    if (c != '.' && c != '-') {
+      text += c;
+    }
+  }
 }
 
 }  // namespace
@@ -102,17 +138,35 @@ double scaled(const Decimal& number, std::uint32_t factor, int shift) {
 }
 
 std::string shortest(double value) {
-  std::string text = fmt::format("{}", value);
-  const std::size_t exponent = text.find("e-0");
-  if (exponent != std::string::npos && std::fabs(value) >= 1e-6) {
-    // From 1e-6 to 1e-4 the digits are kept, and zeros are put in front of them.
-    const int zeros = text[exponent + 3] - '0' - 1;
-    std::string digits = text.substr(0, exponent);
-    std::erase(digits, '.');
-    const std::size_t sign = digits.front() == '-' ? 1 : 0;
-    return digits.insert(sign, "0." + std::string(static_cast<std::size_t>(zeros), '0'));
+  std::string text;
+  append_shortest(text, value);
+  return text;
+}
+
+void append_shortest(std::string& text, double value) {
+  // A decimal of at most 15 digits that reads back as `value` is the shortest one, for no two of
+  // them read back as the same double.
+  constexpr std::size_t most_places = 3;
+  const double size = std::fabs(value);
+  if (size < 1e11) {
+    auto digits = static_cast<std::uint64_t>(size * exact_powers[most_places] + 0.5);
+    if (static_cast<double>(digits) / exact_powers[most_places] == size) {
+      std::size_t places = most_places;
+      for (; places > 0 && digits % 10 == 0; --places) {
+        digits /= 10;
+      }
+      append_decimal(text, value < 0, digits, places);
+      return;
+    }
   }
-  return text == "-0" ? "0" : text;
+  std::array<char, 32> buffer{};
+  const char* end = fmt::format_to(buffer.data(), FMT_COMPILE("{}"), value);
+  const std::string_view written(buffer.data(), static_cast<std::size_t>(end - buffer.data()));
+  if (size < 1e-4 && size >= 1e-6) {
+    append_small(text, written);
+  } else {
+    text += written;
+  }
 }
 
 std::string with_places(double value, int places) {

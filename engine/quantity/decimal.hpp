@@ -34,6 +34,9 @@ double scaled(const Decimal& number, std::uint32_t factor = 1, int shift = 0);
 /// The shortest text that reads back as the same double; no exponent between 1e-6 and 1e15.
 std::string shortest(double value);
 
+/// Appends what `shortest` gives.
+void append_shortest(std::string& text, double value);
+
 /// `value` with `places` decimals (0..9), zeros at the end taken off: 243.0 is `243`; never `-0`.
 std::string with_places(double value, int places);
 

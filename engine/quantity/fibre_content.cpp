@@ -8,6 +8,7 @@
 #include <cstdlib>
 
 #include "engine/quantity/decimal.hpp"
+#include "engine/quantity/trimmed.hpp"
 
 namespace heelrule {
 namespace {
@@ -89,6 +90,26 @@ double FibreContent::moisture() const {
         counted(part.share) * std::llround(agreed_allowance(part.fibre) * hundredths_of_a_percent);
   }
   return static_cast<double>(sum) / (static_cast<double>(whole) * hundredths_of_a_percent);
+}
+
+Parsed<FibreContent> parse_fibre_content(std::string_view text) {
+  std::vector<NamedShare> parts;
+  while (!text.empty()) {
+    const std::string_view part = trimmed(text.substr(0, text.find(',')));
+    text.remove_prefix(std::min(text.size(), text.find(',')));
+    text.remove_prefix(text.empty() ? 0 : 1);
+    const std::size_t sign = part.find('%');
+    if (sign == std::string_view::npos) {
+      return Problem{fmt::format("`{}` does not say how much of the blend it is", part),
+                     "write each share before its fibre: `80 % cotton, 20 % polyester`"};
+    }
+    const auto share = parse_quantity(part.substr(0, sign + 1));
+    if (!share) {
+      return share.problem();
+    }
+    parts.push_back({trimmed(part.substr(sign + 1)), *share});
+  }
+  return fibre_content(parts);
 }
 
 std::string show(const FibreContent& content) {

@@ -61,6 +61,9 @@ class FibreContent {
 ///                                    hint "17 % is missing: look at the label again"
 Parsed<FibreContent> fibre_content(std::span<const NamedShare> parts);
 
+/// Reads a blend as its label gives it, and as `show` prints it: `80 % cotton, 20 % polyester`.
+Parsed<FibreContent> parse_fibre_content(std::string_view text);
+
 /// `80 % cotton, 17 % polyamide filament, 3 % elastane`.
 std::string show(const FibreContent& content);
 

@@ -35,7 +35,8 @@ Parsed<Quantity> parse_quantity(std::string_view text) {
   while (split < all.size() && may_stand_in_a_number(all[split])) {
     ++split;
   }
-  const auto number = parse_decimal(split == 0 ? all : all.substr(0, split));
+  const bool has_digit = all.find_first_of("0123456789") < split;
+  const auto number = parse_decimal(has_digit ? all.substr(0, split) : all);
   if (!number) {
     return number.problem();
   }
@@ -81,7 +82,8 @@ Problem accepts(Unit wanted, Unit written, std::string_view text) {
   }
   if (written == Unit::count) {
     return {fmt::format("`{}` has no unit, and {} is due here", text, with_article(due.kind)),
-            fmt::format("write the unit: `{} {}`", text, due.symbol)};
+            fmt::format("write the unit: `{}{}{}`", text, wanted == Unit::degree ? "" : " ",
+                        due.symbol)};
   }
   if (wanted == Unit::count) {
     return {fmt::format("`{}` has a unit, and a bare number is due here", text),
@@ -94,9 +96,13 @@ Problem accepts(Unit wanted, Unit written, std::string_view text) {
 
 std::string show(double stored, Unit unit, int places) {
   std::string text = with_places(in_unit(stored, unit), places);
-  const std::string_view symbol = facts(unit).symbol;
+  std::string_view symbol = facts(unit).symbol;
   if (symbol.empty()) {
     return text;
+  }
+  const bool is_plural_word = symbol.size() > 1 && symbol.back() == 's';
+  if (is_plural_word && (text == "1" || text == "-1")) {
+    symbol.remove_suffix(1);
   }
   return text + (unit == Unit::degree ? "" : " ") + std::string(symbol);
 }

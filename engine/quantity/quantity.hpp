@@ -41,7 +41,8 @@ Parsed<QuantityRange> parse_range(std::string_view text);
 /// a percentage for a percentage, a bare number for a count. The problem is empty if it can.
 Problem accepts(Unit wanted, Unit written, std::string_view text);
 
-/// A stored value in `unit` with its symbol, `places` decimals at most: `243.5 mm`, `7°`, `12`.
+/// A stored value in `unit` with its symbol, `places` decimals at most: `243.5 mm`, `7°`, `12`,
+/// `1 month`.
 std::string show(double stored, Unit unit, int places);
 
 /// The same with the decimals that are worth printing for the unit.

@@ -54,21 +54,26 @@ std::optional<double> size_by_formula(SizeSystem system, Millimetres foot, Weare
 
 std::string explain_size(SizeSystem system, Millimetres foot, Wearer wearer) {
   const auto size = size_for(system, foot, wearer);
-  if (!size) {
-    return size.problem().message;
+  return size ? fmt::format("{} = {}: {}", facts(system).mark, size_reason(system, foot, wearer),
+                            show(*size))
+              : size.problem().message;
+}
+
+std::string size_reason(SizeSystem system, Millimetres foot, Wearer wearer) {
+  if (!size_for(system, foot, wearer)) {
+    return {};
   }
-  const std::string_view mark = facts(system).mark;
   const auto formula = formula_of(system, wearer);
   if (!formula) {
     const bool in_cm = system == SizeSystem::japanese;
-    return fmt::format("{} = foot length in {}, to the nearest {}: {}", mark, in_cm ? "cm" : "mm",
-                       in_cm ? "0.5 cm" : "5 mm", show(*size));
+    return fmt::format("foot length in {}, to the nearest {}", in_cm ? "cm" : "mm",
+                       in_cm ? "0.5 cm" : "5 mm");
   }
   const bool by_table = system != SizeSystem::european || wearer == Wearer::child;
-  return fmt::format("{} = {} · foot length in {}{} = {}{}: {}", mark, formula->factor,
-                     formula->unit, constant_in_words(formula->constant),
+  return fmt::format("{} · foot length in {}{} = {}{}", formula->factor, formula->unit,
+                     constant_in_words(formula->constant),
                      with_places(worked_out(*formula, foot), 2),
-                     by_table ? "; by the table of ISO 19407" : "", show(*size));
+                     by_table ? "; by the table of ISO 19407" : "");
 }
 
 }  // namespace heelrule

@@ -23,4 +23,9 @@ std::optional<double> size_by_formula(SizeSystem system, Millimetres foot, Weare
 ///     MP = foot length in mm, to the nearest 5 mm: MP 245
 std::string explain_size(SizeSystem system, Millimetres foot, Wearer wearer);
 
+/// The reason alone, for a place where the size stands beside it; empty where there is no size.
+///
+///     3 · foot length in inches - 23 = 5.94; by the table of ISO 19407
+std::string size_reason(SizeSystem system, Millimetres foot, Wearer wearer);
+
 }  // namespace heelrule

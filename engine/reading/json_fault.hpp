@@ -1,14 +1,18 @@
-// Where a text stops being JSON.
+// Where a text stops being JSON, and why.
 #pragma once
 
 #include <string_view>
 
+#include "engine/quantity/parsed.hpp"
 #include "engine/source/span.hpp"
 
 namespace heelrule {
 
-/// The place of the first fault in a text that a JSON parser has refused without saying where. The
-/// end of the text where nothing before it is wrong: there something is missing.
-Span json_fault(std::string_view text, std::uint32_t source);
+/// The first fault of a text against the grammar of RFC 8259, or against TreeLimits::depth: for a
+/// text that a parser has refused without saying where. Precondition: there is one.
+///
+///     {"found": {"foot_length": 243 mm}}
+///                                   ^  `,` or `}` is due here
+Located<Problem> json_fault(std::string_view text, std::uint32_t source);
 
 }  // namespace heelrule

@@ -4,7 +4,7 @@
 #include <simdjson.h>
 
 #include <algorithm>
-#include <set>
+#include <map>
 
 #include "engine/reading/json_fault.hpp"
 #include "engine/reading/text_gate.hpp"
@@ -66,17 +66,24 @@ class Walker {
     ok_ = false;
   }
 
+  // Where going on would pass over tokens that nobody reads.
+  void stop(Span where, std::string message, std::string hint) {
+    fail(where, std::move(message), std::move(hint));
+    stopped_ = true;
+  }
+
   Node element(dom::element value, std::size_t depth) {
     Node node;
     node.where = take_token();
-    if (depth > TreeLimits::depth) {
-      fail(node.where, fmt::format("this is nested more than {} deep", TreeLimits::depth),
-           "no rule set or inspection needs that");
+    if (++values_ > TreeLimits::values) {
+      stop(node.where, fmt::format("this file holds more than {} values", TreeLimits::values),
+           "split it");
       return node;
     }
-    if (++values_ > TreeLimits::values) {
-      fail(node.where, fmt::format("this file holds more than {} values", TreeLimits::values),
-           "split it");
+    const bool holds_more = value.is_object() || value.is_array();
+    if (holds_more && depth == TreeLimits::depth) {
+      stop(node.where, fmt::format("this is nested more than {} deep", TreeLimits::depth),
+           "no rule set or inspection needs that");
       return node;
     }
     switch (value.type()) {
@@ -92,7 +99,7 @@ class Walker {
         std::string_view words;
         node.kind = value.get(words) == simdjson::SUCCESS ? Node::Kind::text : Node::Kind::nothing;
         node.text = words;
-        check_text(node);
+        check_text(node.text, node.where);
         break;
       }
       case dom::element_type::NULL_VALUE:
@@ -106,14 +113,14 @@ class Walker {
   }
 
   // An escape can bring in what the gate has kept out of the text itself.
-  void check_text(const Node& node) {
-    if (node.text.size() > TreeLimits::text_bytes) {
-      fail(node.where,
-           fmt::format("this text is longer than {} KiB", TreeLimits::text_bytes >> 10U),
+  void check_text(std::string_view text, Span where) {
+    if (text.size() > TreeLimits::text_bytes) {
+      fail(where, fmt::format("this text is longer than {} KiB", TreeLimits::text_bytes >> 10U),
            "shorten it");
     }
-    if (const auto offence = first_offence(node.text)) {
-      fail(node.where, fmt::format("this text holds {}", offence->what), "write it without");
+    if (const auto offence = first_offence(text)) {
+      fail(where, fmt::format("this text holds {}", offence->what),
+           "write it without, and double a backslash that is meant as such");
     }
   }
 
@@ -124,7 +131,7 @@ class Walker {
     }
     for (const dom::element item : items) {
       node.items.push_back(element(item, depth + 1));
-      if (!ok_) {
+      if (stopped_) {
         return;
       }
     }
@@ -135,20 +142,22 @@ class Walker {
     if (value.get(fields) != simdjson::SUCCESS) {
       return;
     }
-    std::set<std::string_view> keys;
+    std::map<std::string_view, Span> keys;
     for (const dom::key_value_pair field : fields) {
       const Span where = take_token();
-      if (!keys.insert(field.key).second) {
-        fail(where, fmt::format("the key `{}` comes a second time", field.key),
-             "keep one of the two");
-        return;
+      check_text(field.key, where);
+      const auto [first, is_new] = keys.emplace(field.key, where);
+      if (!is_new) {
+        diagnostics_.error(where, fmt::format("the key `{}` comes a second time", field.key),
+                           "keep one of the two", {{first->second, "the first one is here"}});
+        ok_ = false;
       }
       Entry entry{{std::string(field.key), where}, element(field.value, depth + 1)};
       if (entry.value.kind == Node::Kind::nothing) {
         entry.value.where = where;
       }
       node.entries.push_back(std::move(entry));
-      if (!ok_) {
+      if (stopped_) {
         return;
       }
     }
@@ -160,6 +169,7 @@ class Walker {
   std::size_t at_ = 0;
   std::size_t values_ = 0;
   bool ok_ = true;
+  bool stopped_ = false;
 };
 
 }  // namespace
@@ -174,8 +184,8 @@ std::optional<Node> read_json(const Sources& sources, std::uint32_t source,
   dom::element root;
   const auto error = parser.parse(text.data(), text.size()).get(root);
   if (error != simdjson::SUCCESS) {
-    diagnostics.error(json_fault(text, source), "this is no JSON",
-                      "check quotes, commas and closing brackets near here");
+    const Located<Problem> fault = json_fault(text, source);
+    diagnostics.error(fault.where, fault.value);
     return std::nullopt;
   }
   return Walker(text, source, diagnostics).walk(root);

@@ -16,6 +16,7 @@
 namespace heelrule {
 namespace {
 
+constexpr std::string_view language_version = "1";
 constexpr std::size_t deepest = 32;
 constexpr std::size_t most_files = 1000;
 // What a rule set says of itself, and not of what builds on it.
@@ -49,7 +50,8 @@ class Loader {
       tree.reset();
     }
     if (tree) {
-      tree = built_up(std::move(*tree), file.identity);
+      check_version(*tree);
+      tree = built_up(*tree, file.identity);
     } else {
       complete_ = false;
     }
@@ -67,18 +69,34 @@ class Loader {
     std::string name;
   };
 
-  Node built_up(Node own, const std::string& identity) {
+  void check_version(const Node& tree) {
+    const Node* version = tree.find("heelrule");
+    if (version != nullptr && version->is_text() && version->text != language_version) {
+      diagnostics_.error(
+          version->where,
+          fmt::format("version `{}` of the rule language is not known here", version->text),
+          fmt::format("this heelrule reads version {}", language_version));
+    }
+  }
+
+  Node built_up(const Node& own, const std::string& identity) {
     std::vector<Disagreement> disagreements;
-    Node base{Node::Kind::map, own.where, {}, {}, {}, {}};
+    Node base;
+    base.kind = Node::Kind::map;
+    base.where = own.where;
+    bool in_part = !lists_texts(own, "extends");
+    complete_ = complete_ && !in_part;
     for (const Located<std::string>& name : listed(own, "extends")) {
-      if (const auto parent = load_parent(name, identity)) {
+      const auto parent = load_parent(name, identity);
+      in_part = in_part || !parent || parent->in_part;
+      if (parent) {
         Node inherited = *parent;
         std::erase_if(inherited.entries, [](const Entry& e) { return is_own_key(e.key.value); });
         join_beside(base, inherited, disagreements);
       }
     }
     for (const Located<std::string>& path : listed(own, "drop")) {
-      if (!drop(base, path.value)) {
+      if (!drop(base, path.value) && !in_part) {
         diagnostics_.error(path.where, fmt::format("there is no `{}` to drop", path.value),
                            "name it with its kind: `rules.heel_pitch`, `traits.heel_height`");
       }
@@ -92,24 +110,42 @@ class Loader {
       }
     }
     lay_over(base, own);
+    if (in_part) {
+      mark_in_part(base);
+    }
     return base;
   }
 
+  static void mark_in_part(Node& node) {
+    node.in_part = true;
+    for (Entry& entry : node.entries) {
+      mark_in_part(entry.value);
+    }
+  }
+
   void report(const Node& own, const Disagreement& disagreement) {
-    const Node* extends = own.find("extends");
     diagnostics_.error(
-        extends->where,
+        probable_entry(own, "extends")->value.where,
         fmt::format("two of these say different things about `{}`", disagreement.path),
         "say it in this file too, which decides it, or drop it",
         {{disagreement.first, "one says this"}, {disagreement.second, "the other says this"}});
   }
 
+  // Whether a key, if it is there, is a list of texts alone.
+  static bool lists_texts(const Node& own, std::string_view key) {
+    const Entry* entry = probable_entry(own, key);
+    return entry == nullptr || (entry->value.is_list() &&
+                                std::all_of(entry->value.items.begin(), entry->value.items.end(),
+                                            [](const Node& item) { return item.is_text(); }));
+  }
+
   std::vector<Located<std::string>> listed(const Node& own, std::string_view key) {
     std::vector<Located<std::string>> names;
-    const Node* node = own.find(key);
-    if (node == nullptr) {
-      return names;
+    const Entry* entry = probable_entry(own, key);
+    if (entry == nullptr || entry->value.kind == Node::Kind::nothing) {
+      return names;  // an empty key is reported when the rule set is read
     }
+    const Node* node = &entry->value;
     if (!node->is_list()) {
       diagnostics_.error(node->where,
                          fmt::format("`{}` is a list, and this is {}", key, in_words(node->kind)),
@@ -118,7 +154,7 @@ class Loader {
     }
     for (const Node& item : node->items) {
       const Located<std::string> name = read_plain_text(item, key, diagnostics_);
-      if (!name.value.empty()) {
+      if (item.is_text()) {
         names.push_back(name);
       }
     }

@@ -36,8 +36,9 @@ struct LoadedRules {
 /// Reads a rule set and all that it extends, each file once; joins them; and reads the result.
 /// Texts are added to `sources`. Reported: all faults of every file; extended rule sets that run in
 /// a circle, with every name of it; two that disagree, with both places; a dropped name that is not
-/// there; more than 32 files deep or 1000 in all. A rule set that cannot be found at all is
-/// reported without a place, in `not_found`.
+/// there; another version of the language; more than 32 files deep or 1000 in all. Where a file
+/// could not be read, keys that it may have held are not missed. A rule set that cannot be found at
+/// all is reported without a place, in `not_found`.
 LoadedRules load_rules(std::string_view name, const FindFile& find, Sources& sources);
 
 }  // namespace heelrule

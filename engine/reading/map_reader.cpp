@@ -7,19 +7,18 @@
 #include "engine/quantity/nearest.hpp"
 
 namespace heelrule {
+namespace {
 
-MapReader::MapReader(const Node& node, Span where, std::string_view what, Diagnostics& diagnostics)
-    : node_(&node), where_(where), what_(what), diagnostics_(diagnostics) {
-  if (!node.is_map()) {
-    diagnostics.error(node.kind == Node::Kind::nothing ? where : node.where,
-                      fmt::format("{} is a map of keys, and this is {}", what, in_words(node.kind)),
-                      "write `key: value` lines below it, indented");
-  }
+bool is_empty(const Node& node) {
+  return node.kind == Node::Kind::nothing ||
+         (node.is_text() && node.text.find_first_not_of(" \n\t") == std::string::npos);
 }
 
-const Entry* MapReader::entry(std::string_view key) const {
+}  // namespace
+
+const Entry* probable_entry(const Node& map, std::string_view key) {
   const Entry* meant = nullptr;
-  for (const Entry& candidate : node_->entries) {
+  for (const Entry& candidate : map.entries) {
     if (candidate.key.value == key) {
       return &candidate;
     }
@@ -30,24 +29,46 @@ const Entry* MapReader::entry(std::string_view key) const {
   return meant;
 }
 
+MapReader::MapReader(const Node& node, Span where, std::string_view what, Diagnostics& diagnostics)
+    : node_(&node), where_(where), what_(what), diagnostics_(diagnostics) {
+  if (!node.is_map()) {
+    diagnostics.error(node.kind == Node::Kind::nothing ? where : node.where,
+                      fmt::format("{} is a map of keys, and this is {}", what, in_words(node.kind)),
+                      "write `key: value` lines below it, indented");
+  }
+}
+
+Span MapReader::where(std::string_view key) const {
+  const Entry* at = entry(key);
+  return at == nullptr ? where_ : at->key.where;
+}
+
 bool MapReader::has(std::string_view key) const { return entry(key) != nullptr; }
 
+void MapReader::know(std::string_view key) {
+  if (std::find(known_.begin(), known_.end(), key) == known_.end()) {
+    known_.push_back(key);
+  }
+}
+
 const Node* MapReader::take(std::string_view key) {
-  known_.push_back(key);
+  know(key);
   const Entry* at = entry(key);
   if (at == nullptr) {
     return nullptr;
   }
-  if (at->value.kind == Node::Kind::nothing) {
-    diagnostics_.error(at->key.where, fmt::format("`{}` has no value", at->key.value),
-                       "write one, or leave the key out");
+  if (is_empty(at->value)) {
+    if (at->key.value == key) {
+      diagnostics_.error(at->key.where, fmt::format("`{}` has no value", key),
+                         "write one, or leave the key out");
+    }
     return nullptr;
   }
   return &at->value;
 }
 
 const Node* MapReader::require(std::string_view key, std::string_view sample) {
-  if (node_->is_map() && entry(key) == nullptr) {
+  if (!excuses_missing() && entry(key) == nullptr) {
     missing_.push_back({key, sample});
   }
   return take(key);
@@ -65,6 +86,13 @@ Located<std::string> MapReader::required_text(std::string_view key, std::string_
                           : read_plain_text(*value, key, diagnostics_);
 }
 
+std::string MapReader::remark(std::string_view key) {
+  know(key);
+  const Entry* at = entry(key);
+  return at == nullptr || is_empty(at->value) ? std::string{}
+                                              : read_plain_text(at->value, key, diagnostics_).value;
+}
+
 void MapReader::finish() {
   for (const MissingKey& missing : missing_) {
     diagnostics_.error(where_, fmt::format("{} needs `{}`", what_, missing.key),
@@ -78,10 +106,17 @@ void MapReader::finish() {
     for (const std::string_view known : known_) {
       nearest.offer(known);
     }
-    diagnostics_.error(entry.key.where, fmt::format("`{}` is no key of {}", entry.key.value, what_),
-                       nearest.found()
+    const std::string& key = entry.key.value;
+    std::string hint = nearest.found()
                            ? nearest.question()
-                           : fmt::format("its keys are `{}`", fmt::join(known_, "`, `")));
+                           : fmt::format("its keys are `{}`", fmt::join(known_, "`, `"));
+    if (is_empty(entry.value) && key.find(':') != std::string::npos) {
+      hint = "write a blank after the `:`";
+    } else if (is_empty(entry.value) && key.find_first_of("0123456789") == 0) {
+      hint = "a comma ends the value before it: write a decimal point";
+    }
+    diagnostics_.error(entry.key.where, fmt::format("`{}` is no key of {}", key, what_),
+                       std::move(hint));
   }
 }
 

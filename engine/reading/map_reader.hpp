@@ -10,6 +10,10 @@
 
 namespace heelrule {
 
+/// The entry of a key of a map, or of one that is probably meant to be it; none if there is
+/// neither.
+const Entry* probable_entry(const Node& map, std::string_view key);
+
 /// Reads the keys that are known here; `finish` reports all others, each with the nearest known
 /// key, and the keys that are missing. Faults are reported and reading goes on, so that one run
 /// shows them all; a misspelt key is read as the one that was probably meant, so that one slip is
@@ -20,7 +24,7 @@ class MapReader {
   /// keys.
   MapReader(const Node& node, Span where, std::string_view what, Diagnostics& diagnostics);
 
-  /// The value of a key, if it is there and is not empty. An empty value is reported.
+  /// The value of a key, if it is there. Nothing, or a text without a letter, is reported.
   const Node* take(std::string_view key);
 
   /// The same; reported by `finish` if it is missing.
@@ -30,8 +34,18 @@ class MapReader {
   Located<std::string> text(std::string_view key);
   Located<std::string> required_text(std::string_view key, std::string_view sample);
 
+  /// A remark in a person's own words, which may be empty.
+  std::string remark(std::string_view key);
+
   /// Whether the key is there, or one that is probably meant to be it.
   bool has(std::string_view key) const;
+
+  /// Where that key stands; the place of the map if it is not there.
+  Span where(std::string_view key) const;
+
+  /// Whether nothing is to be said of a key that is not here: this is no map, which has been
+  /// reported, or a rule set that could not be read may have it.
+  bool excuses_missing() const { return !node_->is_map() || node_->in_part; }
   Span where() const { return where_; }
   Diagnostics& diagnostics() { return diagnostics_; }
 
@@ -44,7 +58,8 @@ class MapReader {
     std::string_view sample;
   };
 
-  const Entry* entry(std::string_view key) const;
+  const Entry* entry(std::string_view key) const { return probable_entry(*node_, key); }
+  void know(std::string_view key);
 
   const Node* node_;
   Span where_;

@@ -3,9 +3,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <chrono>
 #include <utility>
 
+#include "engine/quantity/calendar_date.hpp"
 #include "engine/quantity/nearest.hpp"
 #include "engine/reading/json_tree.hpp"
 #include "engine/reading/map_reader.hpp"
@@ -40,20 +40,20 @@ class InspectionReader {
  private:
   void read_head(const Node& node) {
     MapReader map(node, node.where, "an inspection", diagnostics_);
-    inspection_.rules = map.text("rules").value;
+    inspection_.rules = map.remark("rules");
     const Located<std::string> date = map.text("date");
     if (!date.value.empty() && !is_date(date.value)) {
       diagnostics_.error(date.where, fmt::format("`{}` is no date", date.value),
                          "write year, month and day: `2026-10-03`");
     }
     inspection_.date = date.value;
-    inspection_.observer = map.text("observer").value;
-    inspection_.client = map.text("client").value;
-    inspection_.note = map.text("note").value;
+    inspection_.observer = map.remark("observer");
+    inspection_.client = map.remark("client");
+    inspection_.note = map.remark("note");
     if (const Node* shoe = map.take("shoe")) {
       MapReader inner(*shoe, shoe->where, "a shoe", diagnostics_);
-      inspection_.shoe_label = inner.text("label").value;
-      inspection_.shoe_marked = inner.text("marked").value;
+      inspection_.shoe_label = inner.remark("label");
+      inspection_.shoe_marked = inner.remark("marked");
       inner.finish();
     }
     map.finish();
@@ -100,7 +100,7 @@ class InspectionReader {
     }
     if (has_sides(trait.per)) {
       read_sides(*index, entry);
-    } else if (const Node* side = side_of(entry.value)) {
+    } else if (const Located<std::string>* side = side_in(entry.value)) {
       diagnostics_.error(side->where, fmt::format("`{}` has no sides", trait.name),
                          "record one value");
     } else {
@@ -108,10 +108,15 @@ class InspectionReader {
     }
   }
 
-  static const Node* side_of(const Node& node) {
-    for (const std::string_view key : {"left", "right", "both"}) {
-      if (const Node* side = node.find(key)) {
-        return side;
+  // The first key of a value that is a side, or is probably meant to be one.
+  static const Located<std::string>* side_in(const Node& value) {
+    for (const Entry& entry : value.entries) {
+      Nearest nearest(entry.key.value);
+      for (const std::string_view side : {"left", "right", "both"}) {
+        nearest.offer(side);
+      }
+      if (nearest.found()) {
+        return &entry.key;
       }
     }
     return nullptr;
@@ -133,7 +138,7 @@ class InspectionReader {
   }
 
   void read_sides(std::size_t trait, const Entry& entry) {
-    if (side_of(entry.value) == nullptr) {
+    if (side_in(entry.value) == nullptr) {
       add_both(trait, entry.value, entry.key.where);
       return;
     }
@@ -185,24 +190,7 @@ bool looks_like_json(std::string_view text) {
 
 }  // namespace
 
-bool is_date(std::string_view text) {
-  if (text.size() != 10 || text[4] != '-' || text[7] != '-') {
-    return false;
-  }
-  unsigned number = 0;
-  for (const char c : text) {
-    if (c != '-') {
-      if (c < '0' || c > '9') {
-        return false;
-      }
-      number = number * 10 + static_cast<unsigned>(c - '0');
-    }
-  }
-  const std::chrono::year_month_day date{std::chrono::year(static_cast<int>(number / 10'000)),
-                                         std::chrono::month(number / 100 % 100),
-                                         std::chrono::day(number % 100)};
-  return date.ok();
-}
+bool is_date(std::string_view text) { return find_date(text).has_value(); }
 
 Inspection read_inspection(const Node& tree, const RuleSet& rules, Diagnostics& diagnostics) {
   return InspectionReader(tree, rules, diagnostics).read();

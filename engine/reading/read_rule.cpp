@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "engine/quantity/decimal.hpp"
-#include "engine/quantity/nearest.hpp"
+#include "engine/quantity/trimmed.hpp"
 #include "engine/reading/map_reader.hpp"
 #include "engine/reading/read_text.hpp"
 
@@ -15,7 +15,8 @@ namespace {
 constexpr double heaviest = 1'000'000;
 
 // One end of what a band earns, in millionths.
-Parsed<double> parse_credit(std::string_view text) {
+Parsed<double> parse_credit(std::string_view written) {
+  const std::string_view text = trimmed(written);
   const auto quantity = parse_quantity(text);
   if (!quantity) {
     return quantity.problem();
@@ -128,12 +129,13 @@ class RuleReader {
     const Node* bands = map_.take("bands");
     const Node* levels = map_.take("levels");
     if (bands != nullptr && levels != nullptr) {
-      diagnostics_.error(levels->where, "a rule has bands or levels, not both", "keep one of them",
+      diagnostics_.error(levels->where, "a rule has bands or levels, not both",
+                         "keep one of them; what was built on is left out by `drop`",
                          {{bands->where, "the bands are here"}});
       return;
     }
     if (bands == nullptr && levels == nullptr) {
-      if (!map_.has("bands") && !map_.has("levels")) {
+      if (!map_.has("bands") && !map_.has("levels") && !map_.excuses_missing()) {
         diagnostics_.error(
             map_.where(), "nothing says what values earn",
             "add `bands:` for a measure, or `levels:` for a scale, choice or yes/no");
@@ -156,6 +158,9 @@ class RuleReader {
     }
     for (const Node& item : node.items) {
       MapReader map(item, item.where, "a band", diagnostics_);
+      if (!item.is_map()) {
+        continue;
+      }
       Band band;
       band.name = map.required_text("name", "short");
       if (!band.name.value.empty()) {
@@ -172,6 +177,7 @@ class RuleReader {
   void read_cut(MapReader& map, Band& band) {
     const Node* below = map.take("below");
     const Node* up_to = map.take("up to");
+    band.cut_unread = map.has("below") || map.has("up to");
     if (below != nullptr && up_to != nullptr) {
       diagnostics_.error(up_to->where, "a band ends once: `below` or `up to`", "keep one of them");
       return;
@@ -185,16 +191,14 @@ class RuleReader {
     const auto at = parse_quantity(text.value);
     if (at) {
       band.cut = Cut{*at, up_to != nullptr, text.where};
-      return;
-    }
-    band.cut_unread = true;
-    if (node->is_text()) {
+      band.cut_unread = false;
+    } else if (node->is_text()) {
       diagnostics_.error(text.where, at.problem());
     }
   }
 
   void read_levels(const Node& node) {
-    if (!node.is_map()) {
+    if (node.entries.empty()) {
       diagnostics_.error(node.where, "`levels` is a map from level to credit",
                          "write `{soft: 0, medium: 60 %, firm: 100 %}`");
       return;
@@ -211,7 +215,8 @@ class RuleReader {
         diagnostics_.error(entry.key.where, fmt::format("`{}` has no value", entry.key.value),
                            "write what it earns");
       } else {
-        level.earns = credit_of(read_plain_text(entry.value, entry.key.value, diagnostics_));
+        const auto text = read_plain_text(entry.value, entry.key.value, diagnostics_);
+        level.earns = entry.value.is_text() ? credit_of(text) : Located<Credit>{{}, text.where};
       }
       rule_.levels.push_back(std::move(level));
     }

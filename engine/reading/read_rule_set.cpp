@@ -15,20 +15,19 @@
 namespace heelrule {
 namespace {
 
-constexpr std::string_view language_version = "1";
+constexpr std::string_view grades_sample =
+    "{sound: {from: 50, means: …}, unfit: {from: 0, means: …}}";
 
 class RuleSetReader {
  public:
   RuleSetReader(const std::string& name, const Node& tree, Diagnostics& diagnostics)
-      : tree_(tree),
-        map_(tree, start_of(tree), "a rule set", diagnostics),
-        diagnostics_(diagnostics) {
+      : map_(tree, start_of(tree), "a rule set", diagnostics), diagnostics_(diagnostics) {
     rules_.name = name;
     rules_.where = start_of(tree);
   }
 
   RuleSet read() {
-    read_version();
+    map_.take("heelrule");  // has been checked, of each file
     rules_.title = require_text(map_, "title", "Fit of the shoe on the loaded foot");
     rules_.edition = map_.text("edition").value;
     rules_.about = take_text(map_, "about");
@@ -80,6 +79,7 @@ class RuleSetReader {
   bool is_whole(std::string_view list, const Entry& entry,
                 std::initializer_list<std::string_view> keys) {
     const bool fragment = entry.value.is_map() && !entry.value.entries.empty() &&
+                          !entry.value.in_part &&
                           std::none_of(keys.begin(), keys.end(), [&](std::string_view key) {
                             Nearest nearest(key);
                             for (const Entry& inner : entry.value.entries) {
@@ -91,7 +91,7 @@ class RuleSetReader {
       return true;
     }
     Nearest nearest(entry.key.value);
-    for (const Entry& other : tree_.find(list)->entries) {
+    for (const Entry& other : map_.take(list)->entries) {
       if (&other != &entry) {
         nearest.offer(other.key.value);
       }
@@ -106,16 +106,6 @@ class RuleSetReader {
     return false;
   }
 
-  void read_version() {
-    const Located<std::string> version = map_.text("heelrule");
-    if (!version.value.empty() && version.value != language_version) {
-      diagnostics_.error(
-          version.where,
-          fmt::format("version `{}` of the rule language is not known here", version.value),
-          fmt::format("this heelrule reads version {}", language_version));
-    }
-  }
-
   void read_languages() {
     const Node* node = map_.take("languages");
     if (node == nullptr) {
@@ -128,11 +118,11 @@ class RuleSetReader {
     }
     for (const Node& item : node->items) {
       const Located<std::string> tag = read_plain_text(item, "language", diagnostics_);
-      if (item.is_text() && !is_language_tag(tag.value)) {
+      if (is_language_tag(tag.value)) {
+        rules_.languages.push_back(tag.value);
+      } else if (item.is_text()) {
         diagnostics_.error(tag.where, fmt::format("`{}` is no language tag", tag.value),
                            "write a tag such as `en`, `es` or `pt-BR`");
-      } else {
-        rules_.languages.push_back(tag.value);
       }
     }
   }
@@ -177,17 +167,29 @@ class RuleSetReader {
                            fmt::format("`{}` is a safety question already", entry.key.value),
                            "give the trait another name",
                            {{rules_.traits[*known].where, "the safety question is here"}});
+        rules_.traits[*known].kind = UnreadKind{};  // which of the two is read stays open
       }
-      if (is_whole("traits", entry, {"ask", "measure", "scale", "derive"})) {
+      if (is_whole(
+              "traits", entry,
+              {"ask", "measure", "scale", "answer", "choice", "content", "marked", "derive"})) {
         rules_.traits.push_back(read_trait(entry.key, entry.value, diagnostics_));
+      } else {
+        Trait unread;  // so that what reads it is not reported too
+        unread.name = entry.key.value;
+        unread.where = entry.key.where;
+        rules_.traits.push_back(std::move(unread));
       }
     });
   }
 
   void read_grades() {
-    if (map_.require("grades", "{sound: {from: 50, means: …}, unfit: {from: 0, means: …}}") ==
-        nullptr) {
+    const Node* node = map_.require("grades", grades_sample);
+    if (node == nullptr) {
       return;
+    }
+    if (node->is_map() && node->entries.empty()) {
+      diagnostics_.error(node->where, "`grades` needs at least one grade",
+                         fmt::format("write `grades: {}`", grades_sample));
     }
     each_entry("grades", [&](const Entry& entry) {
       check_name(entry.key, "grade", diagnostics_);
@@ -204,6 +206,7 @@ class RuleSetReader {
   void read_boundary(MapReader& map, Grade& grade) {
     const Located<std::string> from = map.required_text("from", "80");
     grade.from.where = from.where;
+    grade.from_unread = true;
     if (from.value.empty()) {
       return;
     }
@@ -216,10 +219,10 @@ class RuleSetReader {
                          "write a number from 0 to 100, with at most three decimals");
     } else {
       grade.from.value = scaled(*number, 1, 3);
+      grade.from_unread = false;
     }
   }
 
-  const Node& tree_;
   MapReader map_;
   Diagnostics& diagnostics_;
   RuleSet rules_;

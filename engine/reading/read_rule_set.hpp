@@ -10,8 +10,7 @@
 namespace heelrule {
 
 /// Reads every key of a rule set. Nothing is cross-checked: that is for `compile`. Reported:
-/// whatever is not of the kind that is expected where it stands, unknown and missing keys, a newer
-/// version of the language.
+/// whatever is not of the kind that is expected where it stands, unknown and missing keys.
 RuleSet read_rule_set(const std::string& name, const Node& tree, Diagnostics& diagnostics);
 
 }  // namespace heelrule

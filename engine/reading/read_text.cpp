@@ -34,7 +34,8 @@ bool is_language_tag(std::string_view tag) {
       first = false;
       continue;
     }
-    if (!(is_letter(c) || (!first && is_digit(c))) || ++length > 8 || (first && length > 3)) {
+    ++length;
+    if (!(is_letter(c) || (!first && is_digit(c))) || length > 8 || (first && length > 3)) {
       return false;
     }
   }
@@ -51,7 +52,9 @@ Text read_text(const Node& node, std::string_view key, Diagnostics& diagnostics)
     if (!is_language_tag(entry.key.value)) {
       diagnostics.error(
           entry.key.where, fmt::format("`{}` is no language tag", entry.key.value),
-          fmt::format("write `{}` as one text, or as a map such as `{{en: …, es: …}}`", key));
+          fmt::format("write `{}` as one text, in quotes if it begins with a brace, or as a map "
+                      "such as `{{en: …, es: …}}`",
+                      key));
       continue;
     }
     text.wordings.push_back(read_wording(entry.value, key, entry.key.value, diagnostics));

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "engine/quantity/nearest.hpp"
+#include "engine/quantity/trimmed.hpp"
 #include "engine/reading/map_reader.hpp"
 #include "engine/reading/read_text.hpp"
 
@@ -26,7 +27,7 @@ Problem no_unit(std::string_view written) {
 
 class TraitReader {
  public:
-  TraitReader(MapReader& map) : map_(map), diagnostics_(map.diagnostics()) {}
+  explicit TraitReader(MapReader& map) : map_(map), diagnostics_(map.diagnostics()) {}
 
   TraitKind read_kind() {
     std::vector<std::string_view> given;
@@ -37,11 +38,12 @@ class TraitReader {
     }
     if (given.size() > 1) {
       diagnostics_.error(
-          map_.where(),
+          map_.where(given[1]),
           fmt::format("a trait is of one kind, and this one has `{}` and `{}`", given[0], given[1]),
-          "keep one of them");
+          "keep one of them; what was built on is left out by `drop`",
+          {{map_.where(given[0]), "the other one is here"}});
     }
-    if (given.empty()) {
+    if (given.empty() && !map_.excuses_missing()) {
       diagnostics_.error(map_.where(), "nothing says what kind of value this trait has",
                          fmt::format("add one of `{}`", fmt::join(kind_keys, "`, `")));
     }
@@ -113,7 +115,10 @@ class TraitReader {
     std::vector<Level> levels;
     if (node.is_list()) {
       for (const Node& item : node.items) {
-        add_level(levels, read_plain_text(item, "level", diagnostics_), {});
+        const Located<std::string> name = read_plain_text(item, "level", diagnostics_);
+        if (item.is_text()) {
+          add_level(levels, name, {});
+        }
       }
     } else if (node.is_map()) {
       for (const Entry& entry : node.entries) {
@@ -124,7 +129,7 @@ class TraitReader {
                          fmt::format("`{}` is a list of levels, and this is a text", key),
                          "write `[soft, medium, firm]`");
     }
-    if (levels.size() < 2 && (node.is_list() || node.is_map())) {
+    if (node.items.size() < 2 && node.entries.size() < 2 && !node.is_text()) {
       diagnostics_.error(node.where, fmt::format("`{}` needs at least two levels", key),
                          "write `[soft, medium, firm]`");
     }
@@ -176,11 +181,15 @@ class TraitReader {
   void read_plausible(MeasureKind& measure, const Node& node) {
     const Located<std::string> text = read_plain_text(node, "plausible", diagnostics_);
     const auto range = parse_range(text.value);
+    if (!node.is_text()) {
+      return;
+    }
     if (!range) {
       diagnostics_.error(text.where, range.problem());
       return;
     }
-    const Problem problem = accepts(measure.unit, range->from.unit, text.value);
+    const std::string_view from = std::string_view(text.value).substr(0, text.value.find(".."));
+    const Problem problem = accepts(measure.unit, range->from.unit, trimmed(from));
     if (!problem.message.empty()) {
       diagnostics_.error(text.where, problem);
       return;
@@ -191,6 +200,9 @@ class TraitReader {
   void read_doubt(MeasureKind& measure, const Node& node) {
     const Located<std::string> text = read_plain_text(node, "doubt", diagnostics_);
     const auto doubt = parse_quantity(text.value);
+    if (!node.is_text()) {
+      return;
+    }
     if (!doubt) {
       diagnostics_.error(text.where, doubt.problem());
       return;
@@ -213,6 +225,9 @@ class TraitReader {
       return;
     }
     if (derived == nullptr) {
+      if (std::holds_alternative<UnreadKind>(kind)) {
+        return;
+      }
       diagnostics_.error(shown->where, "`shown` belongs to a derived trait",
                          "leave it out: a measure is printed in its own unit");
       return;

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
 #include <vector>
 
 #include "engine/quantity/nearest.hpp"
@@ -25,18 +26,21 @@ class ValueReader {
       : trait_(trait), where_(where), diagnostics_(diagnostics) {}
 
   std::optional<RecordedValue> read(const Node& node) {
-    if (node.is_map() && node.find(not_seen_words) != nullptr) {
-      return read_not_seen(node);
-    }
-    if (!node.is_map() || node.find("value") == nullptr) {
+    if (!node.is_map()) {
       return with_note(read_bare(node, {}), {});
     }
     MapReader map(node, where_, "a value", diagnostics_);
+    if (map.has(not_seen_words)) {
+      return read_not_seen(node);
+    }
+    if (!map.has("value")) {
+      return with_note(read_bare(node, {}), {});
+    }
     const Node* value = map.take("value");
     Beside beside;
     beside.doubt = read_doubt(map);
     beside.confirmed = read_confirmed(map);
-    const std::string note = map.text("note").value;
+    const std::string note = map.remark("note");
     map.finish();
     return value == nullptr ? std::nullopt : with_note(read_bare(*value, beside), note);
   }
@@ -53,8 +57,8 @@ class ValueReader {
 
   std::optional<RecordedValue> read_not_seen(const Node& node) {
     MapReader map(node, where_, "`not seen`", diagnostics_);
-    NotSeen not_seen{map.text(not_seen_words).value};
-    std::string note = map.text("note").value;
+    NotSeen not_seen{map.remark(not_seen_words)};
+    std::string note = map.remark("note");
     map.finish();
     return RecordedValue{std::move(not_seen), std::move(note)};
   }
@@ -71,6 +75,9 @@ class ValueReader {
                          "leave it out, or write a `note`");
       return std::nullopt;
     }
+    if (!node->is_text()) {
+      return std::nullopt;
+    }
     const auto doubt = parse_with_unit(text, measure->unit);
     if (doubt && doubt->stored < 0) {
       diagnostics_.error(text.where, "a standard uncertainty is not below zero",
@@ -81,6 +88,11 @@ class ValueReader {
 
   bool read_confirmed(MapReader& map) {
     const Located<std::string> text = map.text("confirmed");
+    if (!text.value.empty() && !std::holds_alternative<MeasureKind>(trait_.kind)) {
+      diagnostics_.error(text.where, "`confirmed` belongs to a measure",
+                         "leave it out, or write a `note`");
+      return false;
+    }
     if (!text.value.empty() && text.value != "yes" && text.value != "no") {
       diagnostics_.error(text.where, fmt::format("`{}` is neither yes nor no", text.value),
                          "write `confirmed: yes` where the reading is true though it is unusual");
@@ -96,21 +108,22 @@ class ValueReader {
     if (node.is_text() && node.text == not_seen_words) {
       return NotSeen{};
     }
-    if (const auto* measure = std::get_if<MeasureKind>(&trait_.kind)) {
-      return read_measure(*measure, node, beside);
-    }
     if (std::holds_alternative<FibresKind>(trait_.kind)) {
       return read_fibres(node);
+    }
+    if (node.is_map()) {
+      return fail(node.where, {fmt::format("`{}` takes a value, and this is a map", trait_.name),
+                               has_sides(trait_.per)
+                                   ? "write one value, or `{left: …, right: …}`, or `{value: …, "
+                                     "note: …}`"
+                                   : "write one value, or `{value: …, note: …}`"});
+    }
+    if (const auto* measure = std::get_if<MeasureKind>(&trait_.kind)) {
+      return read_measure(*measure, node, beside);
     }
     if (node.is_list()) {
       return fail(node.where, {fmt::format("`{}` is no measure, so it has no repeats", trait_.name),
                                "record one value"});
-    }
-    if (!node.is_text()) {
-      return fail(
-          node.where,
-          {fmt::format("`{}` takes one value, and this is {}", trait_.name, in_words(node.kind)),
-           fmt::format("write it as one word or text, or as `{{value: …, note: …}}`")});
     }
     return read_word(node);
   }
@@ -174,15 +187,19 @@ class ValueReader {
       diagnostics_.error(text.where, problem);
       return std::nullopt;
     }
-    if (due == Unit::count &&
-        quantity->stored != static_cast<double>(static_cast<long>(quantity->stored))) {
-      diagnostics_.error(
-          text.where,
-          fmt::format("`{}` is no whole number, and `{}` is counted", text.value, trait_.name),
-          "write a whole number");
-      return std::nullopt;
-    }
     return *quantity;
+  }
+
+  bool is_countable(const MeasureKind& measure, const Quantity& quantity,
+                    const Located<std::string>& text) {
+    if (measure.unit != Unit::count || quantity.stored == std::trunc(quantity.stored)) {
+      return true;
+    }
+    diagnostics_.error(
+        text.where,
+        fmt::format("`{}` is no whole number, and `{}` is counted", text.value, trait_.name),
+        "write a whole number");
+    return false;
   }
 
   Read read_measure(const MeasureKind& measure, const Node& node, const Beside& beside) {
@@ -191,38 +208,41 @@ class ValueReader {
     if (beside.doubt) {
       readings.doubt = beside.doubt->value.stored;
     }
-    bool sound = true;
-    for (const Located<std::string>& text : texts_of(node)) {
+    const std::vector<Located<std::string>> texts = texts_of(node);
+    for (const Located<std::string>& text : texts) {
       const auto quantity = parse_with_unit(text, measure.unit);
-      sound = sound && quantity && is_plausible(measure, *quantity, text, beside.confirmed);
-      if (sound) {
+      if (quantity && is_countable(measure, *quantity, text) &&
+          is_plausible(measure, *quantity, text, beside.confirmed)) {
         readings.stored.push_back(quantity->stored);
         readings.unit = quantity->unit;
       }
     }
-    return sound && !readings.stored.empty() ? Read(std::move(readings)) : std::nullopt;
+    const bool sound = !texts.empty() && readings.stored.size() == texts.size();
+    return sound ? Read(std::move(readings)) : std::nullopt;
   }
 
   // The texts of one reading or of several; in a list, a unit at its end goes for all: `[246, 247,
   // 246 mm]`.
   std::vector<Located<std::string>> texts_of(const Node& node) {
-    std::vector<Located<std::string>> texts;
     if (!node.is_list()) {
-      if (node.is_text()) {
-        texts.push_back({node.text, node.where});
-      } else {
-        fail(node.where,
-             {fmt::format("`{}` is a measure, and this is {}", trait_.name, in_words(node.kind)),
-              "write a value with its unit, or a list of repeats"});
-      }
-      return texts;
+      return {{node.text, node.where}};
     }
+    std::vector<Located<std::string>> texts;
     if (node.items.empty()) {
       fail(node.where,
            {"this list of repeats is empty", "write at least one reading, or `not seen`"});
     }
     for (const Node& item : node.items) {
-      texts.push_back(read_plain_text(item, trait_.name, diagnostics_));
+      if (!item.is_text()) {
+        fail(item.where, {fmt::format("a reading is a text, and this is {}", in_words(item.kind)),
+                          "write values alone, the unit with each or with the last"});
+        return {};
+      }
+      if (item.text == not_seen_words) {
+        fail(item.where, {"one of several readings is not seen", "leave that one out"});
+        return {};
+      }
+      texts.push_back({item.text, item.where});
     }
     if (texts.size() > 1) {
       const std::string unit = unit_of(texts.back().value);
@@ -270,7 +290,8 @@ class ValueReader {
     bool sound = true;
     for (const Entry& entry : node.entries) {
       const Located<std::string> text = read_plain_text(entry.value, entry.key.value, diagnostics_);
-      const auto share = parse_with_unit(text, Unit::percent);
+      const auto share =
+          entry.value.is_text() ? parse_with_unit(text, Unit::percent) : std::nullopt;
       const auto fibre = parse_fibre(entry.key.value);
       if (!fibre) {
         diagnostics_.error(entry.key.where, fibre.problem());

@@ -23,7 +23,8 @@ struct Node {
   std::vector<Node> items;     ///< of a list
   std::vector<Entry> entries;  ///< of a map, in the order written; each key once
   std::vector<Span>
-      overrides;  ///< the places of what this piece replaced in the rule sets it builds on
+      overrides;         ///< the places of what this piece replaced in the rule sets it builds on
+  bool in_part = false;  ///< of a map: a rule set that could not be read may have more keys for it
 
   bool is_text() const { return kind == Kind::text; }
   bool is_list() const { return kind == Kind::list; }

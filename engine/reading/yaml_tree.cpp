@@ -11,12 +11,15 @@
 #include <set>
 #include <streambuf>
 
+#include "engine/reading/quoted_text.hpp"
 #include "engine/reading/text_gate.hpp"
+#include "engine/reading/yaml_fault.hpp"
+#include "engine/reading/yaml_gate.hpp"
+#include "engine/source/characters.hpp"
 
 namespace heelrule {
 namespace {
 
-constexpr std::size_t longest_opener_run = 256;
 // Ends the document, so that a quote left open at the end of the file cannot swallow it unnoticed.
 constexpr std::string_view sentinel = "\n...\n";
 
@@ -47,13 +50,13 @@ class TreeBuilder : public YAML::EventHandler {
 
   void OnNull(const YAML::Mark& mark, YAML::anchor_t anchor) override {
     refuse_anchor(mark, anchor);
-    add({Node::Kind::nothing, point(mark), {}, {}, {}, {}});
+    add(leaf(Node::Kind::nothing, place_of_nothing(mark)));
   }
 
   void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override {
     diagnostics_.error(word_at(mark), "an alias stands for something written elsewhere",
-                       "write the value itself");
-    add({Node::Kind::nothing, point(mark), {}, {}, {}, {}});
+                       "write the value itself, in quotes if the `*` is meant as such");
+    add(leaf(Node::Kind::nothing, point(mark)));
   }
 
   void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
@@ -65,7 +68,13 @@ class TreeBuilder : public YAML::EventHandler {
            fmt::format("this text is longer than {} KiB", TreeLimits::text_bytes >> 10U),
            "shorten it");
     }
-    add({Node::Kind::text, span_of(mark, value), value, {}, {}, {}});
+    const Span where = span_of(mark, value);
+    if (const auto offence = first_offence(value)) {
+      // An escape can bring in what the gate has kept out of the file itself.
+      diagnostics_.error(where, fmt::format("this text holds {}", offence->what),
+                         "write it without, and double a backslash that is meant as such");
+    }
+    add(leaf(Node::Kind::text, where, value));
   }
 
   void OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
@@ -83,8 +92,13 @@ class TreeBuilder : public YAML::EventHandler {
   void OnMapEnd() override { close(); }
 
   void second_document(const YAML::Mark& mark) {
-    stop(point(mark), "a second document begins here, and everything after it would be dropped",
-         "put it in a file of its own");
+    const Span where = point(mark);
+    if (text_.substr(where.begin).starts_with("---")) {
+      stop(where, "a second document begins here, and all of it would be dropped",
+           "put it in a file of its own");
+    }
+    stop(where, "from here on this belongs to nothing before it, and would be dropped",
+         "check indentation, brackets and quotes up to here");
   }
 
   Span point(const YAML::Mark& mark) const {
@@ -119,31 +133,53 @@ class TreeBuilder : public YAML::EventHandler {
   void refuse_anchor(const YAML::Mark& mark, YAML::anchor_t anchor) {
     if (anchor != 0) {
       diagnostics_.error(word_at(mark), "an anchor is not part of this language",
-                         "leave the `&` and its name out");
+                         "leave it out, or put the text in quotes if the `&` is meant as such");
     }
   }
 
   void refuse_tag(const YAML::Mark& mark, const std::string& tag) {
     if (!tag.empty() && tag != "?" && tag != "!") {
       diagnostics_.error(word_at(mark), "a tag is not part of this language",
-                         "leave the `!` and its name out");
+                         "leave it out, or put the text in quotes if the `!` is meant as such");
     }
   }
 
-  // The bytes of a text, where they stand in the file as they are; else the word where it begins.
+  static Node leaf(Node::Kind kind, Span where, std::string text = {}) {
+    Node node;
+    node.kind = kind;
+    node.where = where;
+    node.text = std::move(text);
+    return node;
+  }
+
+  // The parser places what is missing at whatever comes next; we at the sign before it.
+  Span place_of_nothing(const YAML::Mark& mark) const {
+    const Span where = point(mark);
+    const std::size_t before = text_.substr(0, where.begin).find_last_not_of(" \t\r\n");
+    if (before == std::string_view::npos ||
+        std::string_view("-,[").find(text_[before]) == std::string_view::npos) {
+      return where;
+    }
+    const auto begin = static_cast<std::uint32_t>(before);
+    return {source_, begin, begin + 1};
+  }
+
+  // The bytes of a text, where they stand in the file as they are; else all of a quoted text with
+  // its quotes, or the word where it begins.
   Span span_of(const YAML::Mark& mark, const std::string& value) const {
     Span where = point(mark);
     const std::string_view rest = text_.substr(where.begin);
-    const bool quoted = !rest.empty() && (rest.front() == '"' || rest.front() == '\'');
-    if (quoted && rest.substr(1).starts_with(value)) {
+    const bool quoted = rest.starts_with('"') || rest.starts_with('\'');
+    if (!quoted && !rest.starts_with(value)) {
+      return word_at(mark);
+    }
+    const std::size_t length = quoted ? quoted_length(rest).value_or(rest.size()) : value.size();
+    where.end += static_cast<std::uint32_t>(length);
+    if (quoted && rest.substr(1, length - 2) == value) {
       ++where.begin;
+      --where.end;
     }
-    if (quoted || rest.starts_with(value)) {
-      where.end = std::min(where.begin + static_cast<std::uint32_t>(value.size()),
-                           static_cast<std::uint32_t>(text_.size()));
-      return where;
-    }
-    return word_at(mark);
+    return where;
   }
 
   void open(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
@@ -155,9 +191,17 @@ class TreeBuilder : public YAML::EventHandler {
            "no rule set or inspection needs that");
     }
     if (!levels_.empty() && levels_.back().node.is_map() && !levels_.back().key) {
-      stop(point(mark), "a key must be a text", "write `key: value`");
+      refuse_key(point(mark));
     }
-    levels_.push_back({{kind, point(mark), {}, {}, {}, {}}, std::nullopt, {}});
+    levels_.push_back({leaf(kind, point(mark)), std::nullopt, {}});
+  }
+
+  // A bracket that is never closed also ends in a list, a map or nothing where a key is due.
+  [[noreturn]] void refuse_key(Span where) {
+    if (const auto open = never_closed(text_, source_)) {
+      stop(open->where, open->value.message, open->value.hint);
+    }
+    stop(where, "a text is due before the `:`", "write `key: value`");
   }
 
   void close() {
@@ -181,13 +225,13 @@ class TreeBuilder : public YAML::EventHandler {
     } else if (level.key) {
       add_entry(level, std::move(node));
     } else {
-      begin_entry(level, std::move(node));
+      begin_entry(level, node);
     }
   }
 
-  void begin_entry(Level& level, Node key) {
+  void begin_entry(Level& level, const Node& key) {
     if (!key.is_text()) {
-      diagnostics_.error(key.where, "a key is missing before the `:`", "write `key: value`");
+      refuse_key(key.where);
     }
     if (key.text == "<<") {
       diagnostics_.error(key.where, "a merge key is not part of this language",
@@ -221,67 +265,12 @@ class TreeBuilder : public YAML::EventHandler {
   std::size_t documents_ = 0;
 };
 
-// The parser takes 231 bytes for every opening bracket before it says that there are too many.
-bool has_opener_run(std::string_view text, Span& where) {
-  std::size_t run = 0;
-  for (std::size_t at = 0; at < text.size(); ++at) {
-    const char c = text[at];
-    if (c == '[' || c == '{') {
-      if (++run > longest_opener_run) {
-        where.begin = static_cast<std::uint32_t>(at);
-        where.end = where.begin + 1;
-        return true;
-      }
-    } else if (c != ' ' && c != ',' && c != '\n' && c != '\r' && c != '\t' && c != '-' &&
-               c != '?') {
-      run = 0;
-    }
-  }
-  return false;
-}
-
-// The parser's own words are short, some of them wrong, and some hold raw bytes of the file.
-Problem explained(std::string_view said, std::string_view line) {
-  if (line.find_first_not_of(' ') != std::string_view::npos &&
-      line[line.find_first_not_of(' ')] == '\t') {
-    return {"a line is indented with a tab", "indent with blanks"};
-  }
-  if (said.find("document indicator") != std::string_view::npos ||
-      said.find("end of file") != std::string_view::npos ||
-      said.find("end of scalar") != std::string_view::npos) {
-    return {"a quote is not closed before the file ends",
-            "close the text with the quote it began with"};
-  }
-  if (said.find("escape") != std::string_view::npos) {
-    return {"this backslash sequence is not known",
-            "write `\\\\` for a backslash in a quoted text"};
-  }
-  if (said.find("end of map") != std::string_view::npos ||
-      said.find("end of sequence") != std::string_view::npos ||
-      said.find("flow") != std::string_view::npos) {
-    return {"a list or map in brackets goes wrong here",
-            "check commas and closing brackets; put a text with `,` `:` or brackets in quotes"};
-  }
-  if (said.find("map value") != std::string_view::npos) {
-    return {"a `:` stands where none is due",
-            "put a text that holds `: ` in quotes, and check the indentation"};
-  }
-  return {fmt::format("this is no YAML: {}", said.substr(0, 60)),
-          "check the indentation, and put texts with special signs in quotes"};
-}
-
 }  // namespace
 
 std::optional<Node> read_yaml(const Sources& sources, std::uint32_t source,
                               Diagnostics& diagnostics) {
   const std::string_view text = sources.text(source);
-  if (!passes_gate(text, source, diagnostics)) {
-    return std::nullopt;
-  }
-  Span run{source, 0, 0};
-  if (has_opener_run(text, run)) {
-    diagnostics.error(run, fmt::format("more than {} brackets open in a row", longest_opener_run),
-                      "no rule set or inspection needs that");
+  if (!passes_gate(text, source, diagnostics) || !passes_yaml_gate(text, source, diagnostics)) {
     return std::nullopt;
   }
   const std::size_t errors_before = diagnostics.error_count();
@@ -291,22 +280,25 @@ std::optional<Node> read_yaml(const Sources& sources, std::uint32_t source,
   std::istream stream(&buffer);
   try {
     YAML::Parser parser(stream);
-    if (!parser.HandleNextDocument(builder)) {
-      diagnostics.error({source, 0, 0}, "the file is empty", "write at least a title");
-    } else {
-      parser.HandleNextDocument(builder);  // anything it finds is a second document
-    }
+    parser.HandleNextDocument(builder);
+    parser.HandleNextDocument(builder);  // anything it finds is a second document
   } catch (const Stop&) {
     return std::nullopt;
   } catch (const YAML::Exception& problem) {
-    const Span where = builder.point(problem.mark);
-    diagnostics.error(where, explained(problem.msg, sources.line(source, where.begin)));
+    const std::size_t mark = builder.point(problem.mark).begin;
+    const Located<Problem> fault = yaml_fault(text, source, mark, problem.msg);
+    diagnostics.error(fault.where, fault.value);
     return std::nullopt;
   }
   if (diagnostics.error_count() > errors_before) {
     return std::nullopt;
   }
-  return builder.take_root();
+  Node root = builder.take_root();
+  if (root.kind == Node::Kind::nothing) {
+    diagnostics.error({source, 0, 0}, "the file holds nothing", "write `key: value` lines");
+    return std::nullopt;
+  }
+  return root;
 }
 
 }  // namespace heelrule

@@ -16,9 +16,20 @@ std::string capitalised(std::string words) {
   return words;
 }
 
-std::string_view without_full_stop(std::string_view words) {
-  return words.ends_with('.') ? words.substr(0, words.size() - 1) : words;
+// As a sentence: with a full stop, unless it already ends as one.
+std::string ended(std::string words) {
+  const bool is_ended = words.ends_with('.') || words.ends_with('?') || words.ends_with('!');
+  return is_ended ? words : words + ".";
 }
+
+void add_once(std::vector<std::string>& all, const std::string& words) {
+  if (!words.empty() && std::find(all.begin(), all.end(), words) == all.end()) {
+    all.push_back(words);
+  }
+}
+
+constexpr std::string_view own_caution =
+    "This report follows house rules. Local codes and licensed practice come before them.";
 
 class Accountant {
  public:
@@ -47,8 +58,64 @@ class Accountant {
     for (const UsualCaution& caution : rules_.cautions) {
       account_.usual_cautions.emplace_back(caution.words.in(languages_));
     }
+    account_.usual_cautions.emplace_back(own_caution);
     account_.would_settle = questions(verdict_.would_settle);
     return std::move(account_);
+  }
+
+  // Parts, for those who make an account piece by piece.
+  std::string sentence(const Finding& finding) const {
+    FindingAccount told;
+    tell_sentence(finding, told);
+    return told.sentence;
+  }
+
+  std::string title(const Finding& finding) const {
+    const std::string words = rule_title(rules_.rules[finding.rule], languages_);
+    return finding.side == Side::none ? words
+                                      : fmt::format("{}, {}", words, in_words(finding.side));
+  }
+
+  // What is missing as questions, each once: with the side where only one is missing, and with the
+  // reasons given.
+  std::vector<std::string> questions(const std::vector<Missing>& missing) const {
+    std::vector<std::string> asked;
+    std::vector<std::size_t> done;
+    for (const Missing& one : missing) {
+      if (std::find(done.begin(), done.end(), one.trait) != done.end()) {
+        continue;
+      }
+      done.push_back(one.trait);
+      const Missing other{one.trait, one.side == Side::left ? Side::right : Side::left};
+      const bool both = one.side != Side::none &&
+                        std::find(missing.begin(), missing.end(), other) != missing.end();
+      std::string words(rules_.traits[one.trait].ask.in(languages_));
+      if (one.side != Side::none && !both) {
+        words += fmt::format(" ({})", in_words(one.side));
+      }
+      const std::string first = reason(one);
+      const std::string second = both ? reason(other) : first;
+      words += first.empty() ? "" : fmt::format(" ({})", first);
+      words += second.empty() || second == first ? "" : fmt::format(" ({})", second);
+      asked.push_back(std::move(words));
+    }
+    return asked;
+  }
+
+  // The notes beside all readings that the finding needed, each once.
+  std::vector<std::string> notes(const Finding& finding) const {
+    std::vector<std::string> found;
+    const TraitProgram& trait = program_.traits[program_.rule_programs[finding.rule].trait];
+    for (const auto& needs : trait.needs) {
+      for (const Register input : needs) {
+        const RowInput& read = program_.inputs[input];
+        const Observation* seen = inspection_.find(read.input.trait, read.side);
+        if (seen != nullptr) {
+          add_once(found, seen->note);
+        }
+      }
+    }
+    return found;
   }
 
  private:
@@ -66,16 +133,17 @@ class Accountant {
   }
 
   std::string caps() const {
-    std::string musts;
+    std::vector<std::string> musts;
     for (const Finding& finding : verdict_.findings) {
       if (finding.cap && *finding.cap > *verdict_.uncapped) {
-        musts += fmt::format("{}{} (at best {})", musts.empty() ? "" : "; ",
-                             rule_title(rules_.rules[finding.rule], languages_),
-                             grade_name(*finding.cap));
+        musts.push_back(fmt::format("{} (at best {})",
+                                    rule_title(rules_.rules[finding.rule], languages_),
+                                    grade_name(*finding.cap)));
       }
     }
-    return fmt::format("The score alone would give {}, but a must failed: {}.",
-                       grade_name(*verdict_.uncapped), musts);
+    return fmt::format("The score alone would give {}, but {} failed: {}.",
+                       grade_name(*verdict_.uncapped), musts.size() == 1 ? "a must" : "musts",
+                       fmt::join(musts, "; "));
   }
 
   std::string certainty() const {
@@ -87,8 +155,9 @@ class Accountant {
                                             : "The grade stands: all that counts was seen.";
     }
     if (verdict_.lowest_grade == verdict_.highest_grade) {
-      return fmt::format("The grade is provisional: a must was not seen. It can still only be {}.",
-                         grade_name(verdict_.lowest_grade));
+      return fmt::format(
+          "The grade is provisional: a must was not seen. Even so, it can only come out as {}.",
+          grade_name(verdict_.lowest_grade));
     }
     return fmt::format("The grade is provisional: with what was not seen it can still become {}.",
                        possible_grades());
@@ -120,6 +189,14 @@ class Accountant {
           told.sides += fmt::format("{}{}", told.sides.empty() ? "" : " and ", in_words(side));
         }
       }
+      for (const Side side : {Side::none, Side::left, Side::right}) {
+        if (const Observation* seen = inspection_.find(asked.trait, side)) {
+          add_once(told.notes, seen->note);
+        }
+        if (!answer.asked && told.reason.empty()) {
+          told.reason = reason({asked.trait, side});
+        }
+      }
       account_.safety.push_back(std::move(told));
     }
   }
@@ -129,10 +206,7 @@ class Accountant {
     const Rule& rule = rules_.rules[finding.rule];
     FindingAccount told;
     told.finding = index;
-    told.title = rule_title(rule, languages_);
-    if (finding.side != Side::none) {
-      told.title += fmt::format(", {}", in_words(finding.side));
-    }
+    told.title = title(finding);
     told.readings = readings_words(program_, finding);
     tell_sentence(finding, told);
     told.because = rule.because.in(languages_);
@@ -165,7 +239,7 @@ class Accountant {
     if (rules_.rules[finding.rule].bands.empty()) {
       return level_meaning(trait.type, reading);
     }
-    const std::string_view side = finding.sides_alike ? "both" : in_words(reading.side);
+    const std::string_view side = side_words(finding, reading);
     std::string words =
         fmt::format("{}{}{} is {}", side, side.empty() ? "" : ": ",
                     value_words(program_, prepared.trait, reading.value, prepared.cuts),
@@ -186,8 +260,8 @@ class Accountant {
     if (level.meaning.empty()) {
       return {};
     }
-    return fmt::format("{}: {}.", capitalised(in_words(level.name.value)),
-                       without_full_stop(level.meaning.in(languages_)));
+    return ended(fmt::format("{}: {}", capitalised(in_words(level.name.value)),
+                             level.meaning.in(languages_)));
   }
 
   std::string not_seen_sentence(const Finding& finding) const {
@@ -199,57 +273,13 @@ class Accountant {
                                        ? "Whether it applies is open. It needs: "
                                        : "It needs: ";
     const std::vector<std::string> asked = questions(finding.missing);
-    return fmt::format("{}{}.", words,
-                       without_full_stop(fmt::format("{}", fmt::join(asked, "; "))));
-  }
-
-  // What is missing as questions, each once: with the side where only one is missing, and with the
-  // reasons given.
-  std::vector<std::string> questions(const std::vector<Missing>& missing) const {
-    std::vector<std::string> asked;
-    std::vector<std::size_t> done;
-    for (const Missing& one : missing) {
-      if (std::find(done.begin(), done.end(), one.trait) != done.end()) {
-        continue;
-      }
-      done.push_back(one.trait);
-      const Missing other{one.trait, one.side == Side::left ? Side::right : Side::left};
-      const bool both = one.side != Side::none &&
-                        std::find(missing.begin(), missing.end(), other) != missing.end();
-      std::string words(rules_.traits[one.trait].ask.in(languages_));
-      if (one.side != Side::none && !both) {
-        words += fmt::format(" ({})", in_words(one.side));
-      }
-      const std::string first = reason(one);
-      const std::string second = both ? reason(other) : first;
-      words += first.empty() ? "" : fmt::format(" ({})", first);
-      words += second.empty() || second == first ? "" : fmt::format(" ({})", second);
-      asked.push_back(std::move(words));
-    }
-    return asked;
+    return ended(fmt::format("{}{}", words, fmt::join(asked, "; ")));
   }
 
   std::string reason(const Missing& missing) const {
     const Observation* seen = inspection_.find(missing.trait, missing.side);
     const auto* not_seen = seen == nullptr ? nullptr : std::get_if<NotSeen>(&seen->value);
     return not_seen == nullptr ? std::string{} : not_seen->reason;
-  }
-
-  // The notes beside all readings that the finding needed, each once.
-  std::vector<std::string> notes(const Finding& finding) const {
-    std::vector<std::string> found;
-    const TraitProgram& trait = program_.traits[program_.rule_programs[finding.rule].trait];
-    for (const auto& needs : trait.needs) {
-      for (const Register input : needs) {
-        const RowInput& read = program_.inputs[input];
-        const Observation* seen = inspection_.find(read.input.trait, read.side);
-        if (seen != nullptr && !seen->note.empty() &&
-            std::find(found.begin(), found.end(), seen->note) == found.end()) {
-          found.push_back(seen->note);
-        }
-      }
-    }
-    return found;
   }
 
   std::vector<Said> said(const std::vector<Spoken>& spoken, Phrase SpokenWords::* which) const {
@@ -280,11 +310,27 @@ Account account(const Program& program, const Inspection& inspection, const Verd
   return Accountant(program, inspection, verdict, fallback_order(languages, program.rules)).tell();
 }
 
-std::vector<std::string> fallback_order(std::span<const std::string> languages,
-                                        const RuleSet& rules) {
-  std::vector<std::string> order(languages.begin(), languages.end());
-  order.insert(order.end(), rules.languages.begin(), rules.languages.end());
-  return order;
+std::string finding_title(const Program& program, const Finding& finding,
+                          std::span<const std::string> languages) {
+  return Accountant(program, {}, {}, {languages.begin(), languages.end()}).title(finding);
+}
+
+std::string finding_sentence(const Program& program, const Inspection& inspection,
+                             const Finding& finding, std::span<const std::string> languages) {
+  return Accountant(program, inspection, {}, {languages.begin(), languages.end()})
+      .sentence(finding);
+}
+
+std::vector<std::string> finding_notes(const Program& program, const Inspection& inspection,
+                                       const Finding& finding) {
+  return Accountant(program, inspection, {}, {}).notes(finding);
+}
+
+std::vector<std::string> missing_questions(const Program& program, const Inspection& inspection,
+                                           const std::vector<Missing>& missing,
+                                           std::span<const std::string> languages) {
+  return Accountant(program, inspection, {}, {languages.begin(), languages.end()})
+      .questions(missing);
 }
 
 std::string rule_title(const Rule& rule, std::span<const std::string> languages) {

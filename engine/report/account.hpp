@@ -8,6 +8,7 @@
 
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
+#include "engine/report/fallback_order.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {
@@ -35,8 +36,10 @@ struct Said {
 struct SafetyAccount {
   std::size_t answer = 0;  ///< index in `Verdict::safety`
   std::string question;
-  std::string referral;  ///< empty unless the answer is yes
-  std::string sides;     ///< `left`, `left and right`, or empty
+  std::string referral;            ///< empty unless the answer is yes
+  std::string sides;               ///< of a yes: `left`, `left and right`, or empty
+  std::string reason;              ///< why there is no answer, where the record says so
+  std::vector<std::string> notes;  ///< what the observer wrote beside the answer
 };
 
 /// Everything that a report says. Never shortened: cautions and referrals reach every reader.
@@ -53,7 +56,7 @@ struct Account {
   std::vector<Said> cautions;
   std::vector<Said> advice;
   std::vector<Said> held_advice;
-  std::vector<std::string> usual_cautions;
+  std::vector<std::string> usual_cautions;  ///< those of the rule set, and then our own
   std::vector<std::string>
       would_settle;  ///< questions, with the side and reason where there is one
 };
@@ -63,9 +66,17 @@ struct Account {
 Account account(const Program& program, const Inspection& inspection, const Verdict& verdict,
                 std::span<const std::string> languages);
 
-/// The reader's languages followed by those of the rule set.
-std::vector<std::string> fallback_order(std::span<const std::string> languages,
-                                        const RuleSet& rules);
+/// Parts of an account by themselves, for reports that are made of pieces. `languages` is what
+/// `fallback_order` gives.
+std::string finding_title(const Program& program, const Finding& finding,
+                          std::span<const std::string> languages);
+std::string finding_sentence(const Program& program, const Inspection& inspection,
+                             const Finding& finding, std::span<const std::string> languages);
+std::vector<std::string> finding_notes(const Program& program, const Inspection& inspection,
+                                       const Finding& finding);
+std::vector<std::string> missing_questions(const Program& program, const Inspection& inspection,
+                                           const std::vector<Missing>& missing,
+                                           std::span<const std::string> languages);
 
 /// What a rule is called: its title, or its name in words.
 std::string rule_title(const Rule& rule, std::span<const std::string> languages);

@@ -1,10 +1,7 @@
 #include "engine/report/json_report.hpp"
 
-#include <optional>
-
 #include "engine/report/account.hpp"
-#include "engine/report/json_writer.hpp"
-#include "engine/report/value_words.hpp"
+#include "engine/report/json_parts.hpp"
 
 namespace heelrule {
 namespace {
@@ -21,14 +18,12 @@ class JsonReporter {
 
   std::string write() {
     json_.begin_object();
-    json_.text("format", "heelrule verdict").number("version", json_report_version);
-    json_.key("rules").begin_object();
-    json_.text("name", rules_.name).text("title", account_.title).text("edition", rules_.edition);
-    json_.end_object();
+    write_format(json_, program_, account_.title);
     about();
     safety();
     said("referrals", account_.referrals);
-    grade();
+    json_.key("grade");
+    write_grade(json_, program_, account_, verdict_);
     json_.key("score");
     score(verdict_.score);
     sections();
@@ -36,8 +31,8 @@ class JsonReporter {
     said("cautions", account_.cautions);
     said("advice", account_.advice);
     said("advice_held_back", account_.held_advice);
-    texts("would_settle", account_.would_settle);
-    texts("usual_cautions", account_.usual_cautions);
+    json_.texts("would_settle", account_.would_settle);
+    json_.texts("usual_cautions", account_.usual_cautions);
     json_.end_object();
     return json_.take() + "\n";
   }
@@ -55,61 +50,20 @@ class JsonReporter {
     json_.end_object();
   }
 
-  void texts(std::string_view name, const std::vector<std::string>& all) {
-    json_.key(name).begin_array();
-    for (const std::string& one : all) {
-      json_.text(one);
-    }
-    json_.end_array();
-  }
-
   void safety() {
     json_.truth("see_practitioner_first", verdict_.refers());
     json_.key("safety").begin_array();
     for (const SafetyAccount& told : account_.safety) {
-      const SafetyAnswer& answer = verdict_.safety[told.answer];
-      json_.begin_object();
-      json_.text("name", rules_.traits[rules_.safety[answer.question].trait].name)
-          .text("question", told.question)
-          .text("answer", answer.yes     ? "yes"
-                          : answer.asked ? "no"
-                                         : "not asked")
-          .text("referral", told.referral);
-      json_.end_object();
+      write_safety(json_, program_, told, verdict_.safety[told.answer]);
     }
     json_.end_array();
   }
 
-  void grade_name(std::string_view name, std::optional<std::size_t> grade) {
-    json_.key(name);
-    if (grade) {
-      json_.text(rules_.grades[*grade].name.value);
-    } else {
-      json_.null();
-    }
-  }
-
-  void grade() {
-    json_.key("grade").begin_object();
-    grade_name("name", verdict_.grade);
-    json_.text("means", account_.means).truth("stands", verdict_.stands);
-    grade_name("by_score_alone", verdict_.uncapped);
-    grade_name("worst_possible", verdict_.lowest_grade);
-    grade_name("best_possible", verdict_.highest_grade);
-    json_.text("certainty", account_.certainty);
-    json_.text("caps", account_.caps);
-    json_.end_object();
-  }
-
   void score(const Score& score) {
     json_.begin_object();
-    json_.key("points");
-    if (const auto points = score.points()) {
-      json_.number(*points);
-    } else {
-      json_.null();
-    }
-    json_.number("lowest", score.lowest_points())
+    const auto points = score.points();
+    json_.number_or_null("points", points.value_or(0), points.has_value())
+        .number("lowest", score.lowest_points())
         .number("highest", score.highest_points())
         .number("weight_seen", score.weight / weight_step)
         .number("weight_open", score.open_weight / weight_step);
@@ -138,64 +92,22 @@ class JsonReporter {
 
   void finding(const FindingAccount& told) {
     const Finding& finding = verdict_.findings[told.finding];
-    const Rule& rule = rules_.rules[finding.rule];
     json_.begin_object();
-    json_.text("rule", rule.name)
-        .text("title", told.title)
-        .text("section", rule.section.value)
-        .text("reads", rule.reads.value)
-        .text("status", in_words(finding.status))
-        .number("weight", finding.weight / weight_step);
-    const bool seen = finding.status == Status::pass || finding.status == Status::part ||
-                      finding.status == Status::fail;
-    json_.key("credit");
-    if (seen) {
-      json_.number(finding.credit / full_credit);
-      json_.number("gain", finding.gain);
-    } else {
-      json_.null();
-    }
-    json_.truth("must", rule.caps.has_value());
-    readings(finding);
-    missing(finding);
-    json_.text("sentence", told.sentence).text("because", told.because).text("source", told.source);
-    texts("notes", told.notes);
-    json_.end_object();
-  }
-
-  void readings(const Finding& finding) {
-    const RuleProgram& prepared = program_.rule_programs[finding.rule];
-    const TraitProgram& trait = program_.traits[prepared.trait];
-    const bool is_number = trait.type.kind == Type::Kind::number;
+    write_finding_head(json_, program_, finding, told.title);
+    json_.number_or_null("gain", finding.gain, is_judged(finding.status));
+    write_finding_must(json_, program_, finding);
     json_.key("readings").begin_array();
     for (const SideReading& reading : finding.readings) {
-      json_.begin_object();
-      json_.text("side", in_words(reading.side))
-          .text("value", value_words(program_, prepared.trait, reading.value, prepared.cuts));
-      if (is_number) {
-        json_.number("number", in_unit(reading.value, trait.unit))
-            .text("unit", facts(trait.unit).symbol)
-            .text("band", rules_.rules[finding.rule].bands[reading.band].name.value);
-      }
-      json_.number("credit", reading.credit / full_credit);
-      if (reading.limit) {
-        json_.number("limit", in_unit(reading.limit->at, trait.unit))
-            .number(reading.limit->value_is_short ? "short_by" : "over_by",
-                    in_unit(reading.limit->distance, trait.unit));
-      }
-      json_.end_object();
+      write_reading(json_, program_, finding, reading);
     }
-    json_.end_array();
-  }
-
-  void missing(const Finding& finding) {
-    json_.key("missing").begin_array();
-    for (const Missing& one : finding.missing) {
-      json_.begin_object();
-      json_.text("trait", rules_.traits[one.trait].name).text("side", in_words(one.side));
-      json_.end_object();
+    json_.end_array().key("missing").begin_array();
+    for (const Missing& missing : finding.missing) {
+      write_missing(json_, program_, missing);
     }
-    json_.end_array();
+    json_.end_array().text("sentence", told.sentence);
+    write_finding_reasons(json_, told.because, told.source);
+    json_.texts("notes", told.notes);
+    json_.end_object();
   }
 
   void said(std::string_view name, const std::vector<Said>& all) {
@@ -203,10 +115,8 @@ class JsonReporter {
     for (const Said& one : all) {
       const Finding& finding = verdict_.findings[one.finding];
       json_.begin_object();
-      json_.text("rule", rules_.rules[finding.rule].name)
-          .text("title", one.title)
-          .text("words", one.words)
-          .number("gain", finding.gain);
+      write_said(json_, program_, finding, one.title, one.words);
+      json_.number("gain", finding.gain);
       json_.end_object();
     }
     json_.end_array();

@@ -10,10 +10,6 @@
 
 namespace heelrule {
 
-/// The version of the layout below. It rises when a key changes its meaning or goes; new keys may
-/// come at any time.
-constexpr int json_report_version = 1;
-
 /// One verdict as a JSON object, as `verdict.schema.json` beside this file describes it: numbers in
 /// the units that are named beside them, words as in the text report, keys in a fixed order. Ends
 /// with a line feed.

@@ -8,9 +8,31 @@
 namespace heelrule {
 namespace {
 
-void append_escaped(std::string& text, std::string_view value) {
+// What breaks lines or pages, and what no file of ours may hold.
+bool must_be_escaped(Character c, std::string_view bytes) {
+  if (c.code < 0x7F) {
+    return c.code < 0x20 || c.code == '<';
+  }
+  return c.code == 0x2028 || c.code == 0x2029 || first_offence(bytes).has_value();
+}
+
+bool is_plain(char byte) {
+  return byte >= 0x20 && byte < 0x7F && byte != '"' && byte != '\\' && byte != '<';
+}
+
+}  // namespace
+
+void append_json_text(std::string& text, std::string_view value) {
   text += '"';
   for (std::size_t at = 0; at < value.size();) {
+    const std::size_t begin = at;
+    while (at < value.size() && is_plain(value[at])) {
+      ++at;
+    }
+    text += value.substr(begin, at - begin);
+    if (at == value.size()) {
+      break;
+    }
     const Character c = first_character(value.substr(at));
     const char byte = value[at];
     if (byte == '"' || byte == '\\') {
@@ -20,8 +42,7 @@ void append_escaped(std::string& text, std::string_view value) {
       text += "\\n";
     } else if (c.bytes == 0) {
       text += "\\ufffd";
-    } else if (c.code < 0x20 || c.code == '<' || c.code == 0x7F || c.code == 0x2028 ||
-               c.code == 0x2029) {
+    } else if (must_be_escaped(c, value.substr(at, c.bytes))) {
       fmt::format_to(std::back_inserter(text), "\\u{:04x}", static_cast<unsigned>(c.code));
     } else {
       text += value.substr(at, c.bytes);
@@ -30,8 +51,6 @@ void append_escaped(std::string& text, std::string_view value) {
   }
   text += '"';
 }
-
-}  // namespace
 
 void JsonWriter::new_line() {
   if (layout_ == Layout::indented) {
@@ -92,7 +111,7 @@ JsonWriter& JsonWriter::end_array() {
 
 JsonWriter& JsonWriter::key(std::string_view name) {
   before_value();
-  append_escaped(text_, name);
+  append_json_text(text_, name);
   text_ += layout_ == Layout::indented ? ": " : ":";
   after_key_ = true;
   return *this;
@@ -100,7 +119,7 @@ JsonWriter& JsonWriter::key(std::string_view name) {
 
 JsonWriter& JsonWriter::text(std::string_view value) {
   before_value();
-  append_escaped(text_, value);
+  append_json_text(text_, value);
   return *this;
 }
 
@@ -122,9 +141,17 @@ JsonWriter& JsonWriter::null() {
   return *this;
 }
 
+JsonWriter& JsonWriter::texts(std::string_view name, const std::vector<std::string>& all) {
+  key(name).begin_array();
+  for (const std::string& one : all) {
+    text(one);
+  }
+  return end_array();
+}
+
 std::string json_text(std::string_view value) {
   std::string text;
-  append_escaped(text, value);
+  append_json_text(text, value);
   return text;
 }
 

@@ -10,8 +10,8 @@ namespace heelrule {
 
 /// Writes one JSON document. Keys and values in the order of the calls; two blanks of indent a
 /// level, or none and one line for `compact`. What would break a line or a page that embeds the
-/// document is escaped: control characters,
-/// `<`, U+2028 and U+2029.
+/// document is escaped: control characters, those of text direction, `<`, U+2028 and
+/// U+2029. A byte that is not UTF-8 becomes U+FFFD.
 class JsonWriter {
  public:
   enum class Layout : std::uint8_t { indented, compact };
@@ -35,6 +35,14 @@ class JsonWriter {
   JsonWriter& number(std::string_view name, double value) { return key(name).number(value); }
   JsonWriter& truth(std::string_view name, bool value) { return key(name).truth(value); }
 
+  /// A key with a number, or with `null` where it is not known.
+  JsonWriter& number_or_null(std::string_view name, double value, bool known) {
+    return known ? number(name, value) : key(name).null();
+  }
+
+  /// A key with a list of texts.
+  JsonWriter& texts(std::string_view name, const std::vector<std::string>& all);
+
   /// The document so far.
   std::string take() { return std::move(text_); }
 
@@ -49,6 +57,9 @@ class JsonWriter {
   std::vector<bool> has_content_;
   bool after_key_ = false;
 };
+
+/// Appends `value` as a JSON string, quotes included.
+void append_json_text(std::string& text, std::string_view value);
 
 /// `value` as a JSON string, quotes included.
 std::string json_text(std::string_view value);

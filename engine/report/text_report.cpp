@@ -3,20 +3,21 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <initializer_list>
+#include <utility>
+#include <vector>
 
 #include "engine/quantity/decimal.hpp"
 #include "engine/report/account.hpp"
+#include "engine/report/text_page.hpp"
 #include "engine/report/value_words.hpp"
-#include "engine/report/wrap.hpp"
-#include "engine/source/characters.hpp"
 
 namespace heelrule {
 namespace {
 
-constexpr std::size_t width = 80;
-constexpr std::string_view bold = "\x1b[1m";
-constexpr std::string_view red = "\x1b[1;31m";
-constexpr std::string_view plain = "\x1b[0m";
+using Tone = TextPage::Tone;
+
+constexpr std::size_t most_questions = 10;  // that a reader takes in at the head of a report
 
 class TextWriter {
  public:
@@ -25,7 +26,7 @@ class TextWriter {
       : program_(program),
         inspection_(inspection),
         verdict_(verdict),
-        style_(style),
+        page_(style.colour),
         account_(account(program, inspection, verdict, style.languages)) {}
 
   std::string write() {
@@ -36,91 +37,113 @@ class TextWriter {
     findings(Status::part, "Passed in part");
     passed();
     unseen();
+    not_applicable();
     listed("Cautions", account_.cautions);
     advice();
     usual_cautions();
-    return std::move(text_);
+    return page_.take();
   }
 
  private:
-  void line(std::string_view words) { text_ += wrapped(words, 0, ""); }
-
-  void item(std::string_view words) { text_ += wrapped(words, 4, "  - "); }
-
-  void detail(std::string_view words) { text_ += wrapped(words, 6, "      "); }
-
-  std::string painted(std::string_view words, std::string_view colour) const {
-    return style_.colour ? fmt::format("{}{}{}", colour, words, plain) : std::string(words);
-  }
-
-  void heading(std::string_view words, std::string_view colour = bold) {
-    text_ += fmt::format("\n{}\n", painted(words, colour));
-  }
-
   void head() {
-    const std::string title = shown_safely(account_.title);
-    text_ +=
-        fmt::format("{}\n{}\n", painted(title, bold),
-                    fmt::format("{}", std::string(std::min(character_count(title), width), '=')));
-    std::string about;
-    const auto add = [&](std::string_view label, std::string_view words) {
-      if (!words.empty()) {
-        about += fmt::format("{}{}{}", about.empty() ? "" : " · ", label, words);
+    page_.title(account_.title);
+    line_of({{"client ", inspection_.client},
+             {"", inspection_.shoe_label},
+             {"marked ", inspection_.shoe_marked}});
+    line_of({{"seen by ", inspection_.observer}, {"on ", inspection_.date}});
+    line_of({{"rules ", program_.rules.name},
+             {"edition ", program_.rules.edition},
+             {"recorded for ", other_rules()}});
+    line_of({{"Note: ", inspection_.note}});
+  }
+
+  // The rule set that the record was made for, where it is not the one that it is graded by.
+  std::string_view other_rules() const {
+    std::string_view name = program_.rules.name;
+    name.remove_prefix(name.rfind('/') + 1);
+    name.remove_suffix(name.ends_with(".yaml") ? 5 : 0);
+    return inspection_.rules == name || inspection_.rules == program_.rules.name
+               ? std::string_view{}
+               : std::string_view(inspection_.rules);
+  }
+
+  // The parts that are known, each after its label.
+  void line_of(std::initializer_list<std::pair<std::string_view, std::string_view>> parts) {
+    std::string words;
+    for (const auto& [label, part] : parts) {
+      if (!part.empty()) {
+        words += fmt::format("{}{}{}", words.empty() ? "" : " · ", label, part);
       }
-    };
-    add("client ", inspection_.client);
-    add("", inspection_.shoe_label);
-    add("marked ", inspection_.shoe_marked);
-    add("seen by ", inspection_.observer);
-    add("on ", inspection_.date);
-    add("rules ", program_.rules.name);
-    add("edition ", program_.rules.edition);
-    line(about);
-    if (!inspection_.note.empty()) {
-      line(fmt::format("Note: {}", inspection_.note));
     }
+    page_.line(words);
   }
 
   void safety() {
-    const bool any_yes = verdict_.refers();
-    if (any_yes) {
-      heading("See a licensed practitioner first", red);
-      for (const SafetyAccount& told : account_.safety) {
-        if (!told.referral.empty()) {
-          item(fmt::format("{} Yes{}. {}", told.question,
-                           told.sides.empty() ? "" : fmt::format(", {}", told.sides),
-                           told.referral));
-        }
+    if (verdict_.refers()) {
+      page_.heading("See a licensed practitioner first", Tone::urgent);
+      for (const SafetyAccount* told : answered(Answered::yes)) {
+        page_.item(fmt::format("{} Yes{}. {}", told->question,
+                               told->sides.empty() ? "" : fmt::format(", {}", told->sides),
+                               told->referral));
+        notes(told->notes);
       }
       for (const Said& said : account_.referrals) {
-        item(fmt::format("{}: {}", said.title, said.words));
+        page_.item(fmt::format("{}: {}", said.title, said.words));
       }
     }
-    std::vector<std::string_view> unasked;
+    const auto open = answered(Answered::not_at_all);
+    if (!open.empty()) {
+      page_.heading("Safety questions without an answer: ask them first", Tone::urgent);
+    }
+    for (const SafetyAccount* told : open) {
+      page_.item(fmt::format("{}{}", told->question,
+                             told->reason.empty() ? "" : fmt::format(" ({})", told->reason)));
+      notes(told->notes);
+    }
+    denied();
+  }
+
+  // The questions that were answered with no: in one sentence, and each that has a note.
+  void denied() {
+    auto all = answered(Answered::no);
+    const bool nothing_else = !all.empty() && all.size() == account_.safety.size();
+    std::erase_if(all, [](const SafetyAccount* told) { return told->notes.empty(); });
+    if (!all.empty() || nothing_else) {
+      page_.heading("Safety");
+    }
+    if (nothing_else) {
+      page_.item("All safety questions were answered with no.");
+    }
+    for (const SafetyAccount* told : all) {
+      page_.item(fmt::format("{} No.", told->question));
+      notes(told->notes);
+    }
+  }
+
+  enum class Answered { yes, no, not_at_all };
+
+  std::vector<const SafetyAccount*> answered(Answered how) const {
+    std::vector<const SafetyAccount*> chosen;
     for (const SafetyAccount& told : account_.safety) {
-      if (!verdict_.safety[told.answer].asked) {
-        unasked.push_back(told.question);
+      const SafetyAnswer& answer = verdict_.safety[told.answer];
+      const Answered found = answer.yes     ? Answered::yes
+                             : answer.asked ? Answered::no
+                                            : Answered::not_at_all;
+      if (found == how) {
+        chosen.push_back(&told);
       }
     }
-    if (!unasked.empty()) {
-      heading("Safety questions that nobody answered: ask them first", red);
-      for (const std::string_view question : unasked) {
-        item(question);
-      }
-    } else if (!any_yes && !account_.safety.empty()) {
-      heading("Safety");
-      item("All safety questions were answered with no.");
-    }
+    return chosen;
   }
 
   std::string points(double value) const { return score_words(value, program_.grade_bounds); }
 
   void grade() {
-    heading(account_.grade.empty() ? std::string("No grade")
-                                   : fmt::format("Grade: {}{}", account_.grade,
-                                                 verdict_.stands ? "" : " (provisional)"));
+    page_.heading(account_.grade.empty() ? std::string("No grade")
+                                         : fmt::format("Grade: {}{}", account_.grade,
+                                                       verdict_.stands ? "" : " (provisional)"));
     if (!account_.means.empty()) {
-      item(account_.means);
+      page_.item(account_.means);
     }
     if (const auto score = verdict_.score.points()) {
       std::string words = fmt::format("Score {} of 100", points(*score));
@@ -129,54 +152,60 @@ class TextWriter {
                              points(verdict_.score.lowest_points()),
                              points(verdict_.score.highest_points()));
       }
-      item(words + ".");
+      page_.item(words + ".");
     }
     if (!account_.caps.empty()) {
-      item(account_.caps);
+      page_.item(account_.caps);
     }
-    item(account_.certainty);
-    if (!account_.would_settle.empty()) {
-      item("To settle it, record:");
-      for (const std::string& question : account_.would_settle) {
-        text_ += wrapped(question, 8, "      - ");
-      }
-    }
+    page_.item(account_.certainty);
+    would_settle();
     sections();
   }
 
-  void sections() {
-    std::size_t longest = 0;
-    for (std::size_t i = 0; i < account_.sections.size(); ++i) {
-      if (is_used(verdict_.sections[i])) {
-        longest = std::max(longest, character_count(account_.sections[i]));
-      }
+  // The weightiest questions; all of them stand under `Not seen` too.
+  void would_settle() {
+    const std::vector<std::string>& all = account_.would_settle;
+    if (all.empty()) {
+      return;
     }
-    text_ += '\n';
-    for (std::size_t i = 0; i < account_.sections.size(); ++i) {
-      const Score& score = verdict_.sections[i];
-      if (!is_used(score)) {
-        continue;
-      }
-      const std::string title = shown_safely(account_.sections[i]);
-      const auto got = score.points();
-      std::string words =
-          got ? fmt::format("{:>5} of 100", fmt::format("{:.1f}", *got)) : std::string("not seen");
-      if (got && score.open_weight > 0) {
-        words += fmt::format(", {:.1f} to {:.1f}", score.lowest_points(), score.highest_points());
-      }
-      text_ +=
-          fmt::format("  {}{}  {}\n", title,
-                      std::string(longest - std::min(longest, character_count(title)), ' '), words);
+    page_.item(account_.grade.empty() ? "For a grade, record:" : "To settle it, record:");
+    const std::size_t told = all.size() > most_questions ? most_questions : all.size();
+    for (std::size_t i = 0; i < told; ++i) {
+      page_.inner_item(all[i]);
+    }
+    if (told < all.size()) {
+      page_.inner_item(fmt::format("and {} more, listed under \"Not seen\"", all.size() - told));
     }
   }
 
-  static bool is_used(const Score& score) { return score.weight + score.open_weight > 0; }
+  void sections() {
+    std::vector<std::pair<std::string, std::string>> rows;
+    for (std::size_t i = 0; i < account_.sections.size(); ++i) {
+      const Score& score = verdict_.sections[i];
+      if (score.weight + score.open_weight > 0) {
+        rows.emplace_back(account_.sections[i], section_score(score));
+      }
+    }
+    page_.table(rows);
+  }
+
+  static std::string section_score(const Score& score) {
+    const auto got = score.points();
+    if (!got) {
+      return "not seen";
+    }
+    const std::string points = fmt::format("{:>5.1f} of 100", *got);
+    return score.open_weight > 0 ? fmt::format("{} ({:.1f} to {:.1f})", points,
+                                               score.lowest_points(), score.highest_points())
+                                 : points;
+  }
 
   std::string worth(const Finding& finding) const {
     const double earned = finding.weight * finding.credit / full_credit / weight_step;
-    const Rule& rule = program_.rules.rules[finding.rule];
-    return fmt::format("earns {} of {}{}", with_places(earned, 2),
-                       with_places(finding.weight / weight_step, 2), rule.caps ? ", must" : "");
+    const std::string_view must = program_.rules.rules[finding.rule].caps ? ", must" : "";
+    return finding.weight == 0 ? fmt::format("carries no weight{}", must)
+                               : fmt::format("earns {} of {}{}", with_places(earned, 2),
+                                             with_places(finding.weight / weight_step, 2), must);
   }
 
   void findings(Status status, std::string_view title) {
@@ -187,22 +216,22 @@ class TextWriter {
         continue;
       }
       if (!any) {
-        heading(title, status == Status::fail ? red : bold);
+        page_.heading(title, status == Status::fail ? Tone::urgent : Tone::usual);
       }
       any = true;
-      item(fmt::format("{}: {} ({})", told.title, told.readings, worth(finding)));
+      page_.item(fmt::format("{}: {} ({})", told.title, told.readings, worth(finding)));
       if (!told.sentence.empty()) {
-        detail(told.sentence);
+        page_.detail(told.sentence);
       }
-      detail(fmt::format("Why: {}", told.because));
-      detail(fmt::format("Source: {}", told.source));
-      notes(told);
+      page_.detail(fmt::format("Why: {}", told.because));
+      page_.detail(fmt::format("Source: {}", told.source));
+      notes(told.notes);
     }
   }
 
-  void notes(const FindingAccount& told) {
-    for (const std::string& note : told.notes) {
-      detail(fmt::format("Noted: {}", note));
+  void notes(const std::vector<std::string>& all) {
+    for (const std::string& note : all) {
+      page_.detail(fmt::format("Noted: {}", note));
     }
   }
 
@@ -213,14 +242,14 @@ class TextWriter {
         continue;
       }
       if (!any) {
-        heading("Passed");
+        page_.heading("Passed");
       }
       any = true;
-      item(fmt::format("{}: {}", told.title, told.readings));
+      page_.item(fmt::format("{}: {}", told.title, told.readings));
       if (told.own_words) {
-        detail(told.sentence);
+        page_.detail(told.sentence);
       }
-      notes(told);
+      notes(told.notes);
     }
   }
 
@@ -232,10 +261,24 @@ class TextWriter {
         continue;
       }
       if (!any) {
-        heading("Not seen");
+        page_.heading("Not seen");
       }
       any = true;
-      item(fmt::format("{}. {}", told.title, told.sentence));
+      page_.item(fmt::format("{}. {}", told.title, told.sentence));
+      notes(told.notes);
+    }
+  }
+
+  void not_applicable() {
+    std::vector<std::string_view> titles;
+    for (const FindingAccount& told : account_.findings) {
+      if (verdict_.findings[told.finding].status == Status::does_not_apply) {
+        titles.push_back(told.title);
+      }
+    }
+    if (!titles.empty()) {
+      page_.heading("Does not apply here");
+      page_.item(fmt::format("{}.", fmt::join(titles, "; ")));
     }
   }
 
@@ -243,48 +286,51 @@ class TextWriter {
     if (all.empty()) {
       return;
     }
-    heading(title);
+    page_.heading(title);
     for (const Said& said : all) {
-      item(fmt::format("{}: {}", said.title, said.words));
+      page_.item(fmt::format("{}: {}", said.title, said.words));
     }
   }
 
   void advice() {
     if (!account_.advice.empty()) {
-      heading("Advice, what gains most first");
+      page_.heading("Advice, what gains most first");
     }
     std::size_t number = 0;
     for (const Said& said : account_.advice) {
-      const Finding& finding = verdict_.findings[said.finding];
-      const std::string gain = finding.gain > 0
-                                   ? fmt::format(" (up to {} points)", with_places(finding.gain, 1))
-                                   : std::string{};
-      text_ += wrapped(fmt::format("{}: {}{}", said.title, said.words, gain), 5,
-                       fmt::format("{:>3}. ", ++number));
+      page_.numbered(++number, fmt::format("{}: {}{}", said.title, said.words,
+                                           gain(verdict_.findings[said.finding].gain)));
     }
     if (!account_.held_advice.empty()) {
-      heading("Advice held back");
-      item(fmt::format("{} held back until a licensed practitioner has seen the feet.",
-                       account_.held_advice.size() == 1
-                           ? std::string("1 piece of advice is")
-                           : fmt::format("{} pieces of advice are", account_.held_advice.size())));
+      page_.heading("Advice held back");
+      page_.item(
+          fmt::format("{} held back until a licensed practitioner has seen the feet.",
+                      account_.held_advice.size() == 1
+                          ? std::string("1 piece of advice is")
+                          : fmt::format("{} pieces of advice are", account_.held_advice.size())));
     }
   }
 
-  void usual_cautions() {
-    heading("Please note");
-    for (const std::string& caution : account_.usual_cautions) {
-      item(caution);
+  static std::string gain(double points) {
+    const std::string words = with_places(points, 1);
+    if (words == "0") {
+      return points > 0 ? " (less than 0.1 points)" : "";
     }
-    item("This report follows house rules. Local codes and licensed practice come before them.");
+    return fmt::format(" (up to {} {})", words, words == "1" ? "point" : "points");
+  }
+
+  void usual_cautions() {
+    page_.heading("Please note");
+    for (const std::string& caution : account_.usual_cautions) {
+      page_.item(caution);
+    }
   }
 
   const Program& program_;
   const Inspection& inspection_;
   const Verdict& verdict_;
-  const TextStyle& style_;
+  TextPage page_;
   Account account_;
-  std::string text_;
 };
 
 }  // namespace

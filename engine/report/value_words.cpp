@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/quantity/decimal.hpp"
+
 namespace heelrule {
 namespace {
 
@@ -12,16 +14,28 @@ constexpr int most_places = 9;
 
 int compare(double a, double b) { return a < b ? -1 : (a > b ? 1 : 0); }
 
+// The number that a reader makes of the printed text: rounding it here again could fall to the
+// other side of a half.
+double as_printed(double value, int places) {
+  const auto printed = parse_decimal(with_places(value, places));
+  return printed ? scaled(*printed) : value;
+}
+
 double rounded(double value, int places) {
   const double scale = std::pow(10.0, places);
   return std::round(value * scale) / scale;
+}
+
+double cut_off(double value, int places) {
+  const double scale = std::pow(10.0, places);
+  return std::floor(value * scale) / scale;
 }
 
 std::string number_words(double value, Unit unit, std::span<const double> cuts) {
   const double printed = in_unit(value, unit);
   int places = facts(unit).places;
   const auto agrees = [&](double cut) {
-    return compare(rounded(printed, places), in_unit(cut, unit)) == compare(value, cut);
+    return compare(as_printed(printed, places), in_unit(cut, unit)) == compare(value, cut);
   };
   while (places < most_places && !std::all_of(cuts.begin(), cuts.end(), agrees)) {
     ++places;
@@ -37,6 +51,7 @@ std::string level_words(const Program& program, const Type& type, double value) 
   return in_words(levels[static_cast<std::size_t>(value)].name.value);
 }
 
+// As a rule set's own words name it: of a rule whose sides count each, the side itself.
 std::string_view side_slot(const Finding& finding, const SideReading& reading) {
   return finding.sides_alike ? std::string_view("both") : in_words(reading.side);
 }
@@ -55,6 +70,10 @@ std::string_view in_words(Side side) {
   return "";
 }
 
+std::string_view side_words(const Finding& finding, const SideReading& reading) {
+  return finding.side != Side::none ? "" : side_slot(finding, reading);
+}
+
 std::string value_words(const Program& program, std::size_t trait, double value,
                         std::span<const double> cuts) {
   const TraitProgram& known = program.traits[trait];
@@ -70,11 +89,18 @@ std::string distance_words(Unit unit, double distance) {
 }
 
 std::string score_words(double points, std::span<const GradeBound> bounds) {
-  const double nearest = std::round(points * 10) / 10;
-  const bool lifted = std::any_of(bounds.begin(), bounds.end(), [&](GradeBound bound) {
-    return points < bound / 1000 && nearest >= bound / 1000;
-  });
-  return fmt::format("{:.1f}", lifted ? std::floor(points * 10) / 10 : nearest);
+  const auto agrees = [&](double printed) {
+    return std::all_of(bounds.begin(), bounds.end(), [&](GradeBound bound) {
+      return (printed < bound / 1000) == (points < bound / 1000);
+    });
+  };
+  int places = 1;
+  while (places < most_places && !agrees(rounded(points, places)) &&
+         !agrees(cut_off(points, places))) {
+    ++places;
+  }
+  const double nearest = rounded(points, places);
+  return fmt::format("{:.{}f}", agrees(nearest) ? nearest : cut_off(points, places), places);
 }
 
 std::string readings_words(const Program& program, const Finding& finding) {
@@ -84,7 +110,7 @@ std::string readings_words(const Program& program, const Finding& finding) {
     if (finding.sides_alike && !words.empty()) {
       break;
     }
-    const std::string_view side = side_slot(finding, reading);
+    const std::string_view side = side_words(finding, reading);
     words += fmt::format("{}{}{}{}", words.empty() ? "" : ", ", side, side.empty() ? "" : " ",
                          value_words(program, rule.trait, reading.value, rule.cuts));
   }

@@ -19,8 +19,8 @@ void Block::clear() {
 }
 
 Outcome Block::outcome(std::size_t row) const {
-  return {sums_.earned[row],      sums_.weight[row], sums_.lowest[row],     sums_.highest[row],
-          sums_.open_weight[row], sums_.cap[row],    sums_.lowest_cap[row], sums_.open_musts[row]};
+  return {sums_.earned[row], sums_.weight[row],     sums_.open_weight[row],
+          sums_.cap[row],    sums_.lowest_cap[row], sums_.open_musts[row]};
 }
 
 }  // namespace heelrule

@@ -22,9 +22,7 @@ using Column = std::array<double, block_rows>;
 struct Outcome {
   double earned = 0;       ///< Σ weight·credit over the rules that apply and were seen
   double weight = 0;       ///< Σ weight over them
-  double lowest = 0;       ///< Σ weight·credit if what is open turns out as badly as it can
-  double highest = 0;      ///< … as well as it can
-  double open_weight = 0;  ///< Σ weight of what is open
+  double open_weight = 0;  ///< Σ weight of what may apply and is not decided
   double cap = 0;          ///< the grade that failed musts leave; 0: no cap
   double lowest_cap = 0;   ///< … if every open must fails
   double open_musts = 0;   ///< how many musts are open
@@ -51,7 +49,7 @@ class Block {
   friend void evaluate(const Program& program, Block& block);
 
   struct Sums {
-    Column earned, weight, lowest, highest, open_weight, cap, lowest_cap, open_musts;
+    Column earned, weight, open_weight, cap, lowest_cap, open_musts;
   };
 
   std::vector<Column> columns_;

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <limits>
 
-#include "engine/formula/check.hpp"
+#include "engine/formula/type_words.hpp"
 #include "engine/quantity/nearest.hpp"
 #include "engine/scoring/check_rules.hpp"
 
@@ -35,6 +35,10 @@ std::optional<std::size_t> better_cut(const std::vector<Band>& bands, std::size_
   return below >= above ? at - 1 : at;
 }
 
+std::string called(const Band& band) {
+  return band.name.value.empty() ? "this band" : fmt::format("band `{}`", band.name.value);
+}
+
 class BandChecker {
  public:
   BandChecker(const Trait& trait, const Rule& rule, Unit unit, RuleProgram& program,
@@ -50,8 +54,8 @@ class BandChecker {
       program_.scale.has_ramp |= rule_.bands[i].earns.value.is_ramp();
       const auto better = better_cut(rule_.bands, i);
       program_.better.push_back(better);
-      const SlotsAllowed allowed{has_sides, better.has_value(), better == i,
-                                 better.has_value() && better != i};
+      const SlotsAllowed allowed{
+          has_sides, better.has_value(), better == i, better.has_value() && better != i, {}};
       program_.band_words.push_back(spoken(rule_.bands[i].words, allowed, diagnostics_));
     }
     if (all_cuts_sound_) {
@@ -70,18 +74,16 @@ class BandChecker {
     if (!band.cut) {
       if (!last) {
         all_cuts_sound_ = false;
-        diagnostics_.error(
-            band.name.where,
-            fmt::format("band `{}` has no upper end, and a band follows it", band.name.value),
-            "add `below:` or `up to:` with its cut point");
+        diagnostics_.error(band.name.where,
+                           fmt::format("{} has no upper end, and a band follows it", called(band)),
+                           "add `below:` or `up to:` with its cut point");
       }
       return;
     }
     if (last) {
-      diagnostics_.error(
-          band.cut->where,
-          fmt::format("nothing says what values above band `{}` earn", band.name.value),
-          "leave the cut point of the last band out, or add a band");
+      diagnostics_.error(band.cut->where,
+                         fmt::format("nothing says what values above {} earn", called(band)),
+                         "leave the cut point of the last band out, or add a band");
     }
     const Quantity& quantity = band.cut->at;
     const Problem problem = accepts(unit_, quantity.unit, show(quantity.stored, quantity.unit, 9));
@@ -100,14 +102,14 @@ class BandChecker {
     auto& thresholds = program_.scale.thresholds;
     if (!thresholds.empty() && threshold <= thresholds.back()) {
       const double before = program_.cuts.back();
-      diagnostics_.error(
-          band.cut->where,
-          cut < before ? fmt::format("the cut points run downward: {} comes after {}",
-                                     show(cut, unit_, 9), show(before, unit_, 9))
-                       : fmt::format("band `{}` holds no value: it ends at {}, where it begins",
-                                     band.name.value, show(cut, unit_, 9)),
-          cut < before ? "write the bands from the lowest values to the highest"
-                       : "move its cut point, or leave the band out");
+      diagnostics_.error(band.cut->where,
+                         cut < before
+                             ? fmt::format("the cut points run downward: {} comes after {}",
+                                           show(cut, unit_, 9), show(before, unit_, 9))
+                             : fmt::format("{} holds no value: it ends at {}, where it begins",
+                                           called(band), show(cut, unit_, 9)),
+                         cut < before ? "write the bands from the lowest values to the highest"
+                                      : "move its cut point, or leave the band out");
       all_cuts_sound_ = false;
     }
     thresholds.push_back(threshold);
@@ -116,7 +118,7 @@ class BandChecker {
 
   void check_name(std::size_t at) {
     const Located<std::string>& name = rule_.bands[at].name;
-    for (std::size_t i = 0; i < at; ++i) {
+    for (std::size_t i = 0; i < at && !name.value.empty(); ++i) {
       if (rule_.bands[i].name.value == name.value) {
         diagnostics_.error(name.where, fmt::format("two bands are called `{}`", name.value),
                            "give each band a name of its own",
@@ -130,8 +132,8 @@ class BandChecker {
     const Located<Credit>& earns = rule_.bands[at].earns;
     if (earns.value.is_ramp() && (at == 0 || at + 1 == rule_.bands.size())) {
       diagnostics_.error(earns.where,
-                         fmt::format("band `{}` is open at one end, so no straight line fits it",
-                                     rule_.bands[at].name.value),
+                         fmt::format("{} is open at one end, so no straight line fits it",
+                                     called(rule_.bands[at])),
                          "give one credit, or put a band beyond it");
     }
   }
@@ -148,13 +150,12 @@ class BandChecker {
       const bool above = i > 0 && thresholds[i - 1] > to;
       const bool below = i < thresholds.size() && thresholds[i] <= from;
       if (above || below) {
-        diagnostics_.error(
-            rule_.bands[i].name.where,
-            fmt::format("no plausible value reaches band `{}`: `{}` runs from {} to {}",
-                        rule_.bands[i].name.value, trait_.name, show(from, unit_, 9),
-                        show(to, unit_, 9)),
-            "leave the band out, or widen `plausible`",
-            {{measure->plausible->where, "the plausible range is here"}});
+        diagnostics_.error(rule_.bands[i].name.where,
+                           fmt::format("no plausible value reaches {}: `{}` runs from {} to {}",
+                                       called(rule_.bands[i]), trait_.name, show(from, unit_, 9),
+                                       show(to, unit_, 9)),
+                           "leave the band out, or widen `plausible`",
+                           {{measure->plausible->where, "the plausible range is here"}});
       }
     }
   }
@@ -193,6 +194,12 @@ std::vector<std::optional<std::size_t>> placed(const Rule& rule,
     Nearest nearest(level.value);
     for (const std::string& name : names) {
       nearest.offer(name);
+    }
+    if (nearest.found()) {
+      // Read as the one that was probably meant, so that one slip is one message.
+      auto& meant = written[static_cast<std::size_t>(
+          std::find(names.begin(), names.end(), nearest.name()) - names.begin())];
+      meant = meant.value_or(i);
     }
     diagnostics.error(
         level.where, fmt::format("`{}` has no level `{}`", rule.reads.value, level.value),
@@ -249,7 +256,7 @@ void check_levels(const TraitType& type, const Trait& trait, const RuleSet& rule
     }
     program.scale.credits.push_back(level.earns.value);
     program.better.emplace_back();
-    const SlotsAllowed allowed{type.has_sides, false, false, false};
+    const SlotsAllowed allowed{type.has_sides, false, false, false, "a level has no limit"};
     program.band_words.push_back(spoken(level.words, allowed, diagnostics));
   }
   if (!missing.empty()) {

@@ -8,8 +8,7 @@ namespace heelrule {
 
 /// Checks the bands of a rule that reads `trait` and writes its credit scale, cuts and band words
 /// to `program`. Reported: a trait that is no measure; cut points of another kind of unit, missing,
-/// or out of order; bands that hold no value; a ramp without two ends. Warned of: bands outside the
-/// plausible range.
+/// or out of order; bands that hold no value, or none that is plausible; a ramp without two ends.
 void check_bands(const TraitType& type, const Trait& trait, const RuleSet& rules, const Rule& rule,
                  RuleProgram& program, Diagnostics& diagnostics);
 

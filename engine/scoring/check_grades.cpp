@@ -19,6 +19,7 @@ using Combination = std::tuple<double, double, std::size_t>;
 
 std::vector<GradeBound> bounds_of(const RuleSet& rules) {
   std::vector<GradeBound> bounds;
+  bounds.reserve(rules.grades.size());
   for (const Grade& grade : rules.grades) {
     bounds.push_back(grade.from.value);
   }
@@ -96,6 +97,10 @@ void check_grades(const RuleSet& rules, const std::vector<std::optional<RuleProg
   bool sound = !rules.grades.empty();
   for (std::size_t i = 0; i < rules.grades.size(); ++i) {
     const Grade& grade = rules.grades[i];
+    if (grade.from_unread || (i > 0 && rules.grades[i - 1].from_unread)) {
+      sound = false;
+      continue;
+    }
     if (i > 0 && grade.from.value >= rules.grades[i - 1].from.value) {
       sound = false;
       const bool same = grade.from.value == rules.grades[i - 1].from.value;

@@ -12,6 +12,9 @@
 namespace heelrule {
 namespace {
 
+// So many names still make a hint that is read.
+constexpr std::size_t most_listed = 12;
+
 class RuleChecker {
  public:
   RuleChecker(const RuleSet& rules, const TraitTypes& traits, const Rule& rule,
@@ -49,12 +52,21 @@ class RuleChecker {
       return;  // its absence has been reported
     }
     Nearest nearest(name.value);
+    std::vector<std::string_view> known;
     for (const auto& entry : list) {
       nearest.offer(name_of(entry));
+      known.push_back(name_of(entry));
     }
-    diagnostics_.error(
-        name.where, fmt::format("there is no {} `{}`", kind, name.value),
-        nearest.found() ? nearest.question() : fmt::format("name a {} of this rule set", kind));
+    std::string hint = nearest.question();
+    if (known.empty()) {
+      hint = fmt::format("this rule set has none yet: add it under `{}s:`", kind);
+    } else if (!nearest.found() && known.size() <= most_listed) {
+      hint = fmt::format("its {}s are `{}`", kind, fmt::join(known, "`, `"));
+    } else if (!nearest.found()) {
+      hint = fmt::format("name a {} of this rule set", kind);
+    }
+    diagnostics_.error(name.where, fmt::format("there is no {} `{}`", kind, name.value),
+                       std::move(hint));
   }
 
   void check_section(RuleProgram& program) {
@@ -104,7 +116,8 @@ class RuleChecker {
   }
 
   void check_words(const TraitType& read, RuleProgram& program) {
-    const SlotsAllowed allowed{read.has_sides, false, false, false};
+    const SlotsAllowed allowed{read.has_sides, false, false, false,
+                               "these words go with every band or level"};
     program.words = {{},
                      read_phrase(rule_.words.caution, allowed, diagnostics_),
                      read_phrase(rule_.words.referral, allowed, diagnostics_),

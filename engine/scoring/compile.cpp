@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/formula/check.hpp"
+#include "engine/formula/type_words.hpp"
 #include "engine/scoring/check_grades.hpp"
 #include "engine/scoring/check_languages.hpp"
 #include "engine/scoring/check_rules.hpp"

@@ -1,44 +1,89 @@
 #include "engine/scoring/decide.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
+#include <span>
 
 #include "engine/formula/operation.hpp"
 #include "engine/quantity/settle.hpp"
 #include "engine/scoring/check_grades.hpp"
+#include "engine/scoring/joining.hpp"
 
 namespace heelrule {
 namespace {
 
 class Decision {
  public:
-  Decision(const Program& program, const Block& block, std::size_t row)
-      : program_(program), block_(block), row_(row) {}
+  Decision(const Program& program, const Block& block, std::size_t row, Verdict& verdict)
+      : program_(program), block_(block), row_(row), verdict_(verdict) {}
 
-  Verdict decide() {
+  void decide() {
+    forget();
     grade();
-    verdict_.sections.resize(program_.rules.sections.size());
-    for (const Contribution& contribution : program_.contributions) {
-      verdict_.findings.push_back(finding(contribution));
-      add_to_section(contribution, verdict_.findings.back());
+    for (std::size_t i = 0; i < program_.contributions.size(); ++i) {
+      find(program_.contributions[i], verdict_.findings[i]);
+      add_to_section(program_.contributions[i], verdict_.findings[i]);
     }
     answer_safety();
     gather_words();
     if (!verdict_.stands) {
       list_what_would_settle();
     }
-    return std::move(verdict_);
+  }
+
+  void decide_brief() {
+    forget();
+    grade();
+    for (std::size_t i = 0; i < program_.contributions.size(); ++i) {
+      const Contribution& contribution = program_.contributions[i];
+      if (contribution.warns || contribution.cap > 0) {
+        find(contribution, verdict_.findings[i]);
+      } else {
+        verdict_.findings[i].readings.clear();
+      }
+    }
+    answer_safety();
+    gather_words();
+    verdict_.advice.clear();
   }
 
  private:
+  using Sides = std::span<const Side>;
+
+  // A verdict that is decided anew keeps the memory of its lists.
+  void forget() {
+    verdict_.sections.assign(program_.rules.sections.size(), {});
+    verdict_.findings.resize(program_.contributions.size());
+    verdict_.safety.resize(program_.rules.safety.size());
+    verdict_.grade.reset();
+    verdict_.uncapped.reset();
+    for (auto* spoken :
+         {&verdict_.referrals, &verdict_.cautions, &verdict_.advice, &verdict_.held_advice}) {
+      spoken->clear();
+    }
+    verdict_.would_settle.clear();
+  }
+
+  static void forget(Finding& found) {
+    found.credit = 0;
+    found.readings.clear();
+    found.decisive = 0;
+    found.sides_alike = false;
+    found.missing.clear();
+    found.whether_it_applies_is_open = false;
+    found.cannot_be_worked_out = false;
+    found.gain = 0;
+    found.cap.reset();
+  }
+
   double at(Register index) const { return block_.column(index)[row_]; }
   bool seen(Register index) const { return operation::is_seen(at(index)); }
 
   void grade() {
     const Outcome outcome = block_.outcome(row_);
-    verdict_.score = {outcome.earned, outcome.weight, outcome.lowest, outcome.highest,
-                      outcome.open_weight};
+    verdict_.score = {outcome.earned, outcome.weight, outcome.open_weight};
     const auto capped = [](std::size_t by_score, double cap) {
       return std::max(by_score, static_cast<std::size_t>(cap));
     };
@@ -49,22 +94,22 @@ class Decision {
       verdict_.grade = capped(*verdict_.uncapped, outcome.cap);
     }
     verdict_.lowest_grade = capped(
-        all > 0 ? grade_of(bounds, outcome.lowest, all) : bounds.size() - 1, outcome.lowest_cap);
+        all > 0 ? grade_of(bounds, outcome.earned, all) : bounds.size() - 1, outcome.lowest_cap);
     verdict_.highest_grade =
-        capped(all > 0 ? grade_of(bounds, outcome.highest, all) : 0, outcome.cap);
+        capped(all > 0 ? grade_of(bounds, verdict_.score.highest_earned(), all) : 0, outcome.cap);
     verdict_.stands = verdict_.grade && verdict_.lowest_grade == verdict_.highest_grade &&
                       outcome.open_musts == 0;
   }
 
-  Finding finding(const Contribution& contribution) {
-    Finding found;
+  void find(const Contribution& contribution, Finding& found) {
+    forget(found);
     found.rule = contribution.rule;
     found.side = contribution.side;
     found.weight = contribution.weight;
     const double applies = contribution.applies == no_register ? 1.0 : at(contribution.applies);
     if (applies == 0) {
       found.status = Status::does_not_apply;
-      return found;
+      return;
     }
     read_sides(contribution, found);
     found.whether_it_applies_is_open = applies != 1;
@@ -72,7 +117,7 @@ class Decision {
     if (!credit || applies != 1) {
       found.status = Status::not_seen;
       list_missing(contribution, found);
-      return found;
+      return;
     }
     found.credit = *credit;
     found.status = *credit == full_credit ? Status::pass
@@ -83,24 +128,16 @@ class Decision {
     }
     found.gain = gain_of(contribution, *credit);
     choose_decisive(found);
-    return found;
   }
 
-  // As the run joined them; see evaluate.
   std::optional<double> joined_credit(const Contribution& contribution) const {
-    const double a = at(contribution.credits[0]);
-    if (contribution.joining == Joining::single) {
-      return operation::is_seen(a) ? std::optional(a) : std::nullopt;
+    double credit = at(contribution.credits[0]);
+    if (contribution.joining != Joining::single) {
+      const double other = at(contribution.credits[1]);
+      credit =
+          contribution.joining == Joining::worse ? worse_of(credit, other) : mean_of(credit, other);
     }
-    const double b = at(contribution.credits[1]);
-    const bool both = operation::is_seen(a) && operation::is_seen(b);
-    if (contribution.joining == Joining::mean) {
-      return both ? std::optional((a + b) / 2) : std::nullopt;
-    }
-    if (a == 0 || b == 0) {
-      return 0.0;
-    }
-    return both ? std::optional(std::min(a, b)) : std::nullopt;
+    return operation::is_seen(credit) ? std::optional(credit) : std::nullopt;
   }
 
   double gain_of(const Contribution& contribution, double credit) const {
@@ -108,19 +145,23 @@ class Decision {
     return weight > 0 ? contribution.weight * (full_credit - credit) / weight / 10'000 : 0;
   }
 
-  std::vector<Side> sides_of(const Contribution& contribution) const {
+  static Sides all_sides(const TraitProgram& trait) {
+    static constexpr std::array<Side, 3> sides{Side::none, Side::left, Side::right};
+    return trait.has_sides ? Sides(sides).subspan(1) : Sides(sides).first(1);
+  }
+
+  Sides sides_of(const Contribution& contribution) const {
     const TraitProgram& trait = program_.traits[program_.rule_programs[contribution.rule].trait];
-    if (!trait.has_sides) {
-      return {Side::none};
-    }
-    return contribution.side == Side::none ? std::vector{Side::left, Side::right}
-                                           : std::vector{contribution.side};
+    const Sides all = all_sides(trait);
+    return contribution.side == Side::none
+               ? all
+               : all.subspan(contribution.side == Side::left ? 0 : 1, 1);
   }
 
   void read_sides(const Contribution& contribution, Finding& found) const {
     const RuleProgram& rule = program_.rule_programs[contribution.rule];
     const TraitProgram& trait = program_.traits[rule.trait];
-    const std::vector<Side> sides = sides_of(contribution);
+    const Sides sides = sides_of(contribution);
     for (std::size_t i = 0; i < sides.size(); ++i) {
       const Register value_register = trait.values[static_cast<std::size_t>(sides[i])];
       if (!seen(value_register)) {
@@ -186,44 +227,23 @@ class Decision {
     if (found.status == Status::does_not_apply) {
       return;
     }
-    if (found.status != Status::not_seen) {
-      const double earned = contribution.weight * found.credit;
-      section.earned += earned;
+    if (found.status == Status::not_seen) {
+      section.open_weight += contribution.weight;
+    } else {
+      section.earned += contribution.weight * found.credit;
       section.weight += contribution.weight;
-      section.lowest += earned;
-      section.highest += earned;
-      return;
     }
-    section.open_weight += contribution.weight;
-    if (found.whether_it_applies_is_open) {
-      section.highest += contribution.weight * full_credit;
-      return;
-    }
-    double low = full_credit;
-    double high = full_credit;
-    double sum = 0;
-    for (const SideReading& reading : found.readings) {
-      high = std::min(high, reading.credit);
-      sum += reading.credit;
-    }
-    low = 0;
-    if (contribution.joining == Joining::mean) {
-      low = sum / 2;
-      high = (sum + full_credit * (2 - static_cast<double>(found.readings.size()))) / 2;
-    }
-    section.lowest += contribution.weight * low;
-    section.highest += contribution.weight * high;
   }
 
   void answer_safety() {
     for (std::size_t i = 0; i < program_.rules.safety.size(); ++i) {
       const TraitProgram& trait = program_.traits[program_.rules.safety[i].trait];
-      SafetyAnswer answer;
+      SafetyAnswer& answer = verdict_.safety[i];
       answer.question = i;
+      answer.yes = false;
       answer.asked = true;
-      const auto sides =
-          trait.has_sides ? std::vector{Side::left, Side::right} : std::vector{Side::none};
-      for (const Side side : sides) {
+      answer.sides.clear();
+      for (const Side side : all_sides(trait)) {
         const double value = at(trait.values[static_cast<std::size_t>(side)]);
         if (value == 1) {
           answer.yes = true;
@@ -232,7 +252,6 @@ class Decision {
         answer.asked = answer.asked && operation::is_seen(value);
       }
       answer.asked = answer.asked || answer.yes;
-      verdict_.safety.push_back(answer);
     }
   }
 
@@ -243,7 +262,7 @@ class Decision {
     for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
       const Finding& found = verdict_.findings[i];
       const RuleProgram& rule = program_.rule_programs[found.rule];
-      if (found.whether_it_applies_is_open) {
+      if (found.whether_it_applies_is_open || found.readings.empty()) {
         continue;
       }
       for (std::size_t side = 0; side < found.readings.size(); ++side) {
@@ -253,8 +272,10 @@ class Decision {
           warn(i, rule.band_words[band], side);
         }
       }
-      if (found.status == Status::part || found.status == Status::fail) {
+      if (cannot_pass(found)) {
         warn(i, rule.words, std::nullopt);
+      }
+      if (found.status == Status::part || found.status == Status::fail) {
         advise(i, rule.words, std::nullopt);
       }
       if (found.status != Status::not_seen && !found.readings.empty()) {
@@ -272,6 +293,13 @@ class Decision {
     if (verdict_.refers()) {
       hold_advice_back();
     }
+  }
+
+  // Whatever a side that was not seen would earn: one that was seen lacks some of its credit.
+  static bool cannot_pass(const Finding& found) {
+    return found.status != Status::pass &&
+           std::any_of(found.readings.begin(), found.readings.end(),
+                       [](const SideReading& reading) { return reading.credit < full_credit; });
   }
 
   void warn(std::size_t finding, const SpokenWords& words, std::optional<std::size_t> reading) {
@@ -301,14 +329,14 @@ class Decision {
 
   void list_what_would_settle() {
     std::vector<const Finding*> open;
-    for (const Finding& found : verdict_.findings) {
-      if (found.status == Status::not_seen) {
-        open.push_back(&found);
-      }
-    }
     const auto is_must = [&](const Finding& found) {
       return program_.rules.rules[found.rule].caps.has_value();
     };
+    for (const Finding& found : verdict_.findings) {
+      if (found.status == Status::not_seen && (found.weight > 0 || is_must(found))) {
+        open.push_back(&found);
+      }
+    }
     // Where every open score leads to the same grade, the musts alone keep it open.
     if (verdict_.grade && verdict_.lowest_grade == verdict_.highest_grade) {
       std::erase_if(open, [&](const Finding* found) { return !is_must(*found); });
@@ -329,13 +357,23 @@ class Decision {
   const Program& program_;
   const Block& block_;
   std::size_t row_;
-  Verdict verdict_;
+  Verdict& verdict_;
 };
 
 }  // namespace
 
 Verdict decide(const Program& program, const Block& block, std::size_t row) {
-  return Decision(program, block, row).decide();
+  Verdict verdict;
+  decide(program, block, row, verdict);
+  return verdict;
+}
+
+void decide(const Program& program, const Block& block, std::size_t row, Verdict& verdict) {
+  Decision(program, block, row, verdict).decide();
+}
+
+void decide_brief(const Program& program, const Block& block, std::size_t row, Verdict& verdict) {
+  Decision(program, block, row, verdict).decide_brief();
 }
 
 }  // namespace heelrule

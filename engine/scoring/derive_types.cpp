@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "engine/formula/check.hpp"
+#include "engine/formula/type_words.hpp"
 
 namespace heelrule {
 namespace {
@@ -104,6 +105,27 @@ class Deriver {
       }
     }
     return std::nullopt;
+  }
+
+  // The names that a formula reads; a level beside the scale that it belongs to is none.
+  void collect_names(const Syntax& syntax, std::vector<Located<std::string>>& names) const {
+    if (syntax.form == Form::name) {
+      names.push_back({syntax.name, syntax.where});
+    }
+    const bool level = compares(syntax.form) && is_level_of(syntax.parts[1], syntax.parts[0]);
+    for (std::size_t i = 0; i < (level ? 1 : syntax.parts.size()); ++i) {
+      collect_names(syntax.parts[i], names);
+    }
+  }
+
+  bool is_level_of(const Syntax& level, const Syntax& scale) const {
+    const auto trait = scale.form == Form::name ? rules_.find_trait(scale.name) : std::nullopt;
+    if (!trait || level.form != Form::name) {
+      return false;
+    }
+    const std::vector<Level>& levels = levels_of(rules_.traits[*trait].kind);
+    return std::any_of(levels.begin(), levels.end(),
+                       [&](const Level& known) { return known.name.value == level.name; });
   }
 
   void report_circle(Span where, std::size_t first, const std::vector<std::size_t>& path) {

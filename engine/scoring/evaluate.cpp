@@ -6,6 +6,7 @@
 #include "engine/formula/operation.hpp"
 #include "engine/quantity/settle.hpp"
 #include "engine/scoring/block.hpp"
+#include "engine/scoring/joining.hpp"
 
 namespace heelrule {
 namespace {
@@ -104,32 +105,6 @@ void judge_ramps(const CreditScale& scale, const Column& value, Column& credit) 
   }
 }
 
-// What a contribution's credits come to: the credit if it is decided (else not seen), and between
-// what it must lie.
-struct Joined {
-  double credit;
-  double low;
-  double high;
-};
-
-double or_else(double credit, double otherwise) {
-  return operation::is_seen(credit) ? credit : otherwise;
-}
-
-Joined join_single(double a) { return {a, or_else(a, 0), or_else(a, full_credit)}; }
-
-// A side that earns nothing decides alone: the other one cannot be worse.
-Joined join_worse(double a, double b) {
-  const double low = std::min(or_else(a, 0), or_else(b, 0));
-  const double high = std::min(or_else(a, full_credit), or_else(b, full_credit));
-  return {low == high ? low : operation::not_seen, low, high};
-}
-
-Joined join_mean(double a, double b) {
-  return {(a + b) / 2, (or_else(a, 0) + or_else(b, 0)) / 2,
-          (or_else(a, full_credit) + or_else(b, full_credit)) / 2};
-}
-
 }  // namespace
 
 void evaluate(const Program& program, Block& block) {
@@ -155,24 +130,16 @@ void evaluate(const Program& program, Block& block) {
     const double cap = contribution.cap;
     const auto add = [&](auto join) {
       for (std::size_t row = 0; row < block_rows; ++row) {
-        const Joined joined = join(row);
+        const double credit = join(row);
         const double applied = always ? 1.0 : applies[row];
-        const bool decided = operation::is_seen(joined.credit);
-        const double seen = applied == 1 && decided ? contribution.weight : 0;
-        const double open = applied != 0 && !(applied == 1 && decided) ? contribution.weight : 0;
-        // A rule that may not apply at all can fall short of, or exceed, whatever credit it would
-        // have.
-        const double low = applied == 1 ? joined.low : 0;
-        const double high = applied == 1 ? joined.high : full_credit;
-        const double known = seen != 0 ? joined.credit : 0;
-        sums.earned[row] += seen * known;
+        const bool decided = applied == 1 && operation::is_seen(credit);
+        const bool is_open = applied != 0 && !decided;
+        const double seen = decided ? contribution.weight : 0;
+        sums.earned[row] += seen * (decided ? credit : 0);
         sums.weight[row] += seen;
-        sums.open_weight[row] += open;
-        sums.lowest[row] += seen * known + open * low;
-        sums.highest[row] += seen * known + open * high;
+        sums.open_weight[row] += is_open ? contribution.weight : 0;
         if (cap > 0) {
-          const bool is_open = applied != 0 && !(applied == 1 && decided);
-          const bool failed = applied == 1 && joined.credit == 0;
+          const bool failed = decided && credit == 0;
           sums.cap[row] = failed ? std::max(sums.cap[row], cap) : sums.cap[row];
           sums.lowest_cap[row] =
               failed || is_open ? std::max(sums.lowest_cap[row], cap) : sums.lowest_cap[row];
@@ -182,16 +149,16 @@ void evaluate(const Program& program, Block& block) {
     };
     switch (contribution.joining) {
       case Joining::single:
-        add([&](std::size_t row) { return join_single(a[row]); });
+        add([&](std::size_t row) { return a[row]; });
         break;
       case Joining::worse: {
         const Column& b = block.column(contribution.credits[1]);
-        add([&](std::size_t row) { return join_worse(a[row], b[row]); });
+        add([&](std::size_t row) { return worse_of(a[row], b[row]); });
         break;
       }
       case Joining::mean: {
         const Column& b = block.column(contribution.credits[1]);
-        add([&](std::size_t row) { return join_mean(a[row], b[row]); });
+        add([&](std::size_t row) { return mean_of(a[row], b[row]); });
         break;
       }
     }

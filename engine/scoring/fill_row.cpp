@@ -13,15 +13,15 @@ double millimetres(const std::optional<Millimetres>& length) {
 struct NumberOf {
   Input input;
 
-  double operator()(const Readings& readings) const { return mean(readings); }
-  double operator()(const LevelSeen& seen) const { return static_cast<double>(seen.level); }
-  double operator()(const Answer& answer) const { return operation::truth(answer.yes); }
   double operator()(const FibreContent& content) const {
     return input.facet == Facet::moisture ? content.moisture() : content.share(input.fibres);
   }
   double operator()(const ShoeSize& size) const { return foot(size); }
   double operator()(const SockRange& range) const { return foot(range); }
-  double operator()(const NotSeen&) const { return operation::not_seen; }
+  template <class Other>
+  double operator()(const Other&) const {
+    return operation::not_seen;
+  }
 
   template <class Marked>
   double foot(const Marked& marked) const {
@@ -33,13 +33,26 @@ struct NumberOf {
 }  // namespace
 
 double number_of(const Value& value, const Input& input) {
-  return std::visit(NumberOf{input}, value);
+  return input.facet == Facet::value ? plain_number(value) : std::visit(NumberOf{input}, value);
 }
 
 void fill_row(const Program& program, const Inspection& inspection, Block& block, std::size_t row) {
   for (Register i = 0; i < program.inputs.size(); ++i) {
     const RowInput& wanted = program.inputs[i];
     const Observation* seen = inspection.find(wanted.input.trait, wanted.side);
+    block.column(i)[row] =
+        seen == nullptr ? operation::not_seen : number_of(seen->value, wanted.input);
+  }
+}
+
+void fill_row(const Program& program, const InspectionRow& values, Block& block, std::size_t row) {
+  for (Register i = 0; i < program.inputs.size(); ++i) {
+    const RowInput& wanted = program.inputs[i];
+    if (wanted.input.facet == Facet::value) {
+      block.column(i)[row] = values.numbers[number_place(wanted.input.trait, wanted.side)];
+      continue;
+    }
+    const Observation* seen = values.inspection.find(wanted.input.trait, wanted.side);
     block.column(i)[row] =
         seen == nullptr ? operation::not_seen : number_of(seen->value, wanted.input);
   }

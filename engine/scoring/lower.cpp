@@ -14,6 +14,8 @@ constexpr std::array<Side, 2> both_sides{Side::left, Side::right};
 
 std::size_t index_of(Side side) { return static_cast<std::size_t>(side); }
 
+bool warns(const SpokenWords& words) { return !words.caution.empty() || !words.referral.empty(); }
+
 class Lowering {
  public:
   Lowering(const TraitTypes& traits, const std::vector<std::optional<Expression>>& applies,
@@ -221,6 +223,8 @@ class Lowering {
     if (rule.caps) {
       contribution.cap = static_cast<std::int32_t>(*program_.rules.find_grade(rule.caps->value));
     }
+    contribution.warns = warns(prepared.words) ||
+                         std::any_of(prepared.band_words.begin(), prepared.band_words.end(), warns);
     if (const auto& applies = applies_[index]) {
       begin(*applies);
       contribution.applies = lower_expression(*applies, Side::none);

@@ -23,15 +23,18 @@ constexpr std::array<Placeholder, 6> placeholders{{{"value", Slot::value},
 
 // Why a slot cannot be filled; empty if it can.
 std::string_view obstacle(Slot slot, const SlotsAllowed& allowed) {
+  const auto unless = [&](bool fits, std::string_view why) {
+    return fits ? std::string_view{} : allowed.no_limit.empty() ? why : allowed.no_limit;
+  };
   switch (slot) {
     case Slot::side:
       return allowed.side ? "" : "the trait has no sides";
     case Slot::limit:
-      return allowed.limit ? "" : "no neighbouring band earns more";
+      return unless(allowed.limit, "no neighbouring band earns more");
     case Slot::short_by:
-      return allowed.short_by ? "" : "no band above this one earns more";
+      return unless(allowed.short_by, "no band above this one earns more");
     case Slot::over_by:
-      return allowed.over_by ? "" : "no band below this one earns more";
+      return unless(allowed.over_by, "no band below this one earns more");
     case Slot::none:
     case Slot::value:
     case Slot::band:

@@ -45,10 +45,11 @@ const PhraseWording& choose(const Phrase& phrase, std::span<const std::string> l
 
 /// Which slots can be filled where a text stands.
 struct SlotsAllowed {
-  bool side = false;      ///< the trait has sides
-  bool limit = false;     ///< a neighbouring band earns more
-  bool short_by = false;  ///< … and lies above
-  bool over_by = false;   ///< … and lies below
+  bool side = false;          ///< the trait has sides
+  bool limit = false;         ///< a neighbouring band earns more
+  bool short_by = false;      ///< … and lies above
+  bool over_by = false;       ///< … and lies below
+  std::string_view no_limit;  ///< why there is none, where the words are not those of a band
 };
 
 /// Finds the placeholders of a text. Reported: an unknown one, one that cannot be filled here, a

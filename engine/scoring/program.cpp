@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/quantity/settle.hpp"
+
 namespace heelrule {
 
 std::size_t CreditScale::band(double value) const {
@@ -16,9 +18,11 @@ double CreditScale::credit(double value) const {
   if (!credit.is_ramp()) {
     return credit.from;
   }
-  const double low = thresholds[at - 1];
-  const double slope = (credit.to - credit.from) / (thresholds[at] - low);
-  return std::floor(credit.from + slope * (value - low) + 0.5);
+  // Settled, a threshold just above a cut point is that cut point again.
+  const double low = settled(thresholds[at - 1]);
+  const double high = settled(thresholds[at]);
+  const double exact = credit.from + (credit.to - credit.from) * (value - low) / (high - low);
+  return std::floor(settled(exact) + 0.5);
 }
 
 }  // namespace heelrule

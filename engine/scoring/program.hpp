@@ -50,7 +50,7 @@ struct CreditScale {
   /// The band of a seen value.
   std::size_t band(double value) const;
 
-  /// What a seen value earns, in whole millionths.
+  /// What a seen value earns, in whole millionths; half way between two of them it is the upper.
   double credit(double value) const;
 };
 
@@ -73,6 +73,7 @@ struct Contribution {
   Register applies = no_register;  ///< none: it always applies
   double weight = 0;               ///< in thousandths
   std::int32_t cap = -1;           ///< of a must: the grade that remains; -1: no must
+  bool warns = false;              ///< its rule has a caution or a referral, or a band of it has
 };
 
 /// Where to find a value on each side: [none, left, right].

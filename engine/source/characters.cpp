@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <array>
+#include <cstring>
+
 namespace heelrule {
 namespace {
 
@@ -16,6 +19,21 @@ bool is_control(char32_t code) { return code < 0x20 || (code >= 0x7F && code <= 
 bool is_bidirectional_control(char32_t code) {
   return (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069) ||
          code == 0x061C || code == 0x200E || code == 0x200F;
+}
+
+constexpr std::size_t stride = 32;
+
+// Whether `stride` bytes are all from 0x20 to 0x7E: in each eight of them no byte borrows when 0x20
+// is taken away, and none reaches the highest bit when 1 is added.
+bool are_printable_ascii(const char* bytes) {
+  constexpr std::uint64_t each = 0x0101010101010101;
+  std::array<std::uint64_t, stride / sizeof each> words;
+  std::memcpy(words.data(), bytes, stride);
+  std::uint64_t high = 0;
+  for (const std::uint64_t word : words) {
+    high |= (word - each * 0x20) | (word + each) | word;
+  }
+  return (high & each * 0x80) == 0;
 }
 
 constexpr char32_t byte_order_mark = 0xFEFF;
@@ -56,6 +74,10 @@ std::size_t character_count(std::string_view text) {
 
 std::optional<Offence> first_offence(std::string_view text) {
   for (std::size_t at = 0; at < text.size();) {
+    if (at + stride <= text.size() && are_printable_ascii(text.data() + at)) {
+      at += stride;
+      continue;
+    }
     const Character c = first_character(text.substr(at));
     if (c.bytes == 0) {
       return Offence{at, 1, fmt::format("a byte that is not UTF-8 (0x{:02x})", byte_at(text, at))};
@@ -75,7 +97,7 @@ std::optional<Offence> first_offence(std::string_view text) {
           at, c.bytes,
           fmt::format("the text direction control U+{:04X}", static_cast<unsigned>(c.code))};
     }
-    if (c.code == byte_order_mark && at > 0) {
+    if (c.code == byte_order_mark) {
       return Offence{at, c.bytes, "a byte order mark inside the text"};
     }
     at += c.bytes;

@@ -31,8 +31,8 @@ struct Offence {
 
 /// The first thing in `text` that is refused: bytes that are not UTF-8, NUL and other control
 /// characters (tab, line feed, and carriage return before a line feed may stand), a byte order mark
-/// after the start, and the bidirectional controls that make text read otherwise than it is (UAX 9;
-/// CVE-2021-42574).
+/// (one at the start is taken off before, see reading/text_gate.hpp), and the bidirectional
+/// controls that make text read otherwise than it is (UAX 9; CVE-2021-42574).
 std::optional<Offence> first_offence(std::string_view text);
 
 /// `text` fit for a terminal, a log or a message: control characters, bidirectional controls and

@@ -6,8 +6,8 @@
 
 namespace heelrule {
 
-std::uint32_t Sources::add(std::string name, std::string text) {
-  Text entry{std::move(name), std::move(text), {0}};
+std::uint32_t Sources::add(std::string name, std::string text, std::uint64_t first_line) {
+  Text entry{std::move(name), std::move(text), {0}, first_line};
   for (std::size_t at = 0; at < entry.text.size(); ++at) {
     if (entry.text[at] == '\n') {
       entry.line_starts.push_back(static_cast<std::uint32_t>(at + 1));
@@ -35,8 +35,7 @@ LinePosition Sources::position(std::uint32_t source, std::uint32_t offset) const
   const std::size_t index = line_index(entry, at);
   const std::uint32_t start = entry.line_starts[index];
   const std::string_view before = std::string_view(entry.text).substr(start, at - start);
-  return {static_cast<std::uint32_t>(index + 1),
-          static_cast<std::uint32_t>(character_count(before) + 1)};
+  return {entry.first_line + index, static_cast<std::uint32_t>(character_count(before) + 1)};
 }
 
 std::string_view Sources::line(std::uint32_t source, std::uint32_t offset) const {

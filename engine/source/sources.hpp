@@ -12,7 +12,7 @@ namespace heelrule {
 
 /// A line and column as people count them: from 1, columns in characters (Unicode code points).
 struct LinePosition {
-  std::uint32_t line = 1;
+  std::uint64_t line = 1;
   std::uint32_t column = 1;
 
   bool operator==(const LinePosition&) const = default;
@@ -21,8 +21,9 @@ struct LinePosition {
 /// Every text that took part in a run, so that any Span can be shown. Texts are only ever added.
 class Sources {
  public:
-  /// Adds a text under the name that messages print; gives the number that spans of it carry.
-  std::uint32_t add(std::string name, std::string text);
+  /// Adds a text under the name that messages print; gives the number that spans of it carry. Where
+  /// it is a piece of a file, `first_line` is the number that its first line has there.
+  std::uint32_t add(std::string name, std::string text, std::uint64_t first_line = 1);
 
   std::size_t size() const { return texts_.size(); }
   std::string_view name(std::uint32_t source) const { return texts_[source].name; }
@@ -42,6 +43,7 @@ class Sources {
     std::string name;
     std::string text;
     std::vector<std::uint32_t> line_starts;
+    std::uint64_t first_line = 1;
   };
 
   std::size_t line_index(const Text& text, std::uint32_t offset) const;

@@ -77,5 +77,25 @@ TEST_CASE("a fibre is named once, and at least one is named") {
   CHECK(blend({{"coton", "100 %"}}).problem().message == "`coton` is no fibre known here");
 }
 
+TEST_CASE("a blend is read back as it is shown") {
+  const std::string text = "80 % cotton, 17 % polyamide filament, 3 % elastane";
+  const auto content = parse_fibre_content(text);
+  REQUIRE(content);
+  CHECK(show(*content) == text);
+  CHECK(show(*parse_fibre_content("20% polyester,80% cotton")) == "80 % cotton, 20 % polyester");
+}
+
+TEST_CASE("a blend without its shares, or with a part left empty, is refused") {
+  CHECK(parse_fibre_content("cotton, polyester").problem() ==
+        Problem{"`cotton` does not say how much of the blend it is",
+                "write each share before its fibre: `80 % cotton, 20 % polyester`"});
+  CHECK(parse_fibre_content("80 % cotton,, 20 % polyester").problem().message ==
+        "`` does not say how much of the blend it is");
+  CHECK_FALSE(parse_fibre_content(""));
+  CHECK_FALSE(parse_fibre_content("80 % cotton"));
+  CHECK_FALSE(parse_fibre_content("nan % cotton, 20 % polyester"));
+  CHECK_FALSE(parse_fibre_content("80 mm cotton, 20 % polyester"));
+}
+
 }  // namespace
 }  // namespace heelrule

@@ -72,6 +72,11 @@ TEST_CASE("a value is shown with the decimals that are worth printing") {
   CHECK(show(0.5, Unit::percent) == "50 %");
   CHECK(show(12, Unit::count) == "12");
   CHECK(show(0.333, Unit::percent, 0) == "33 %");
+  CHECK(show(2'629'800, Unit::month) == "1 month");
+  CHECK(show(-31'557'600, Unit::year) == "-1 year");
+  CHECK(show(1.1 * 604'800, Unit::week) == "1.1 weeks");
+  CHECK(show(0, Unit::day) == "0 days");
+  CHECK(show(1, Unit::second) == "1 s");
 }
 
 }  // namespace

@@ -31,5 +31,11 @@ TEST_CASE("a formula is given only where one agrees with its table") {
   CHECK_FALSE(size_by_formula(SizeSystem::mondopoint, Millimetres(245), Wearer::adult));
 }
 
+TEST_CASE("a reason stands beside its size, and is empty where there is none") {
+  CHECK(size_reason(SizeSystem::british, Millimetres(245), Wearer::adult) ==
+        "3 · foot length in inches - 23 = 5.94; by the table of ISO 19407");
+  CHECK(size_reason(SizeSystem::british_child, Millimetres(180), Wearer::child).empty());
+}
+
 }  // namespace
 }  // namespace heelrule

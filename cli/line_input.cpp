@@ -1,0 +1,146 @@
+#include "cli/line_input.hpp"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <poll.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <array>
+#include <cerrno>
+#include <cstring>
+#include <utility>
+
+#include "cli/interruption.hpp"
+#include "engine/reading/tree.hpp"
+
+namespace heelrule {
+namespace {
+
+// About as much as one block of rows is made of.
+constexpr std::size_t piece_bytes = std::size_t{64} << 10U;
+constexpr int patience_milliseconds = 100;
+
+}  // namespace
+
+Parsed<std::unique_ptr<LineInput>> LineInput::open(const std::string& path) {
+  if (path == "-") {
+    struct stat status{};
+    const bool is_file = ::fstat(STDIN_FILENO, &status) == 0 && S_ISREG(status.st_mode);
+    return std::unique_ptr<LineInput>(new LineInput(
+        STDIN_FILENO, "standard input",
+        is_file ? std::optional(static_cast<std::uint64_t>(status.st_size)) : std::nullopt));
+  }
+  const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
+  struct stat status{};
+  if (descriptor < 0 || ::fstat(descriptor, &status) != 0) {
+    const int reason = errno;
+    if (descriptor >= 0) {
+      ::close(descriptor);
+    }
+    return Problem{fmt::format("cannot read `{}`: {}", path, std::strerror(reason)), ""};
+  }
+  if (!S_ISREG(status.st_mode)) {
+    ::close(descriptor);
+    return Problem{fmt::format("`{}` is no regular file", path),
+                   "name a file, or write `-` and pipe it in"};
+  }
+  return std::unique_ptr<LineInput>(
+      new LineInput(descriptor, path, static_cast<std::uint64_t>(status.st_size)));
+}
+
+LineInput::LineInput(int descriptor, std::string name, std::optional<std::uint64_t> size)
+    : descriptor_(descriptor), name_(std::move(name)), size_(size) {}
+
+LineInput::~LineInput() {
+  if (descriptor_ > STDERR_FILENO) {
+    ::close(descriptor_);
+  }
+}
+
+// Appends to what is waiting; false where nothing more comes.
+bool LineInput::read_more() {
+  std::array<char, piece_bytes> buffer;
+  while (!at_end_ && !Interruption::wanted()) {
+    // A read that blocks would not see an interruption that another thread has caught.
+    pollfd ready{descriptor_, POLLIN, 0};
+    if (::poll(&ready, 1, patience_milliseconds) == 0) {
+      continue;
+    }
+    const ssize_t got = ::read(descriptor_, buffer.data(), buffer.size());
+    if (got > 0) {
+      waiting_.append(buffer.data(), static_cast<std::size_t>(got));
+      return true;
+    }
+    if (got < 0 && (errno == EINTR || errno == EAGAIN)) {
+      continue;
+    }
+    failure_ = got < 0 ? errno : 0;
+    at_end_ = true;
+  }
+  return false;
+}
+
+std::string LineInput::take_line() {
+  while (waiting_.find('\n') == std::string::npos && waiting_.size() <= TreeLimits::bytes &&
+         read_more()) {
+  }
+  const std::size_t end = std::min(waiting_.find('\n'), waiting_.size());
+  std::string line = waiting_.substr(0, end);
+  waiting_.erase(0, end + 1);
+  ++lines_;
+  if (line.ends_with('\r')) {
+    line.pop_back();
+  }
+  return line;
+}
+
+void LineInput::drop_rest_of_line() {
+  waiting_.clear();
+  while (read_more()) {
+    const std::size_t end = waiting_.find('\n');
+    if (end != std::string::npos) {
+      waiting_.erase(0, end + 1);
+      return;
+    }
+    waiting_.clear();
+  }
+}
+
+bool LineInput::next(Chunk& chunk) {
+  const std::lock_guard lock(busy_);
+  std::size_t end = std::string::npos;
+  while (waiting_.size() < piece_bytes || (end = waiting_.rfind('\n')) == std::string::npos) {
+    if (waiting_.size() > TreeLimits::bytes || !read_more()) {
+      end = waiting_.rfind('\n');
+      break;
+    }
+  }
+  if (Interruption::wanted() || failure_ != 0 || waiting_.empty()) {
+    return false;
+  }
+  const bool is_cut = end == std::string::npos && !at_end_;
+  chunk.length = end == std::string::npos || at_end_ ? waiting_.size() : end + 1;
+  chunk.memory.assign(waiting_, 0, chunk.length);
+  chunk.memory.append(JsonLineReader::padding, '\0');
+  chunk.number = pieces_++;
+  chunk.first_line = lines_ + 1;
+  lines_ += static_cast<std::uint64_t>(
+      std::count(chunk.memory.begin(),
+                 chunk.memory.begin() + static_cast<std::ptrdiff_t>(chunk.length), '\n'));
+  waiting_.erase(0, chunk.length);
+  if (is_cut) {
+    ++lines_;
+    drop_rest_of_line();
+  }
+  return true;
+}
+
+void LineInput::stop() {
+  const std::lock_guard lock(busy_);
+  at_end_ = true;
+  waiting_.clear();
+}
+
+}  // namespace heelrule

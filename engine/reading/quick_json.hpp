@@ -1,0 +1,29 @@
+// Records as JSON in their usual form, straight from the parser's document into a row.
+#pragma once
+
+#include <memory>
+#include <string_view>
+
+#include "engine/model/inspection_row.hpp"
+#include "engine/model/rule_set.hpp"
+
+namespace heelrule {
+
+/// Knows the usual forms of a record and none of its mistakes.
+class QuickJson {
+ public:
+  /// `rules` must outlive this object.
+  explicit QuickJson(const RuleSet& rules);
+  ~QuickJson();
+  QuickJson(QuickJson&&) noexcept;
+
+  /// Reads a line, with `JsonLineReader::padding` readable bytes behind it, into `row`. False where
+  /// it is anything but a sound record in its usual form; the row is of no use then.
+  bool read(std::string_view line, InspectionRow& row);
+
+ private:
+  class Reader;
+  std::unique_ptr<Reader> reader_;
+};
+
+}  // namespace heelrule

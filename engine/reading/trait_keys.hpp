@@ -1,0 +1,42 @@
+// Which trait a key names, for records that come one after the other in much the same order.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "engine/model/rule_set.hpp"
+
+namespace heelrule {
+
+/// Finds the traits that a record may name. It remembers which trait followed which, so that a key
+/// is mostly found by one comparison.
+class TraitKeys {
+ public:
+  /// `rules` must outlive this object.
+  explicit TraitKeys(const RuleSet& rules);
+
+  /// Begins a new record.
+  void start();
+
+  /// The trait of this name; nothing where there is none, where it is worked out and not recorded,
+  /// or where this record has named it before.
+  std::optional<std::size_t> take(std::string_view key);
+
+ private:
+  std::size_t find(std::string_view key) const;
+
+  const std::vector<Trait>& traits_;
+  std::unordered_map<std::string_view, std::size_t> by_name_;
+  // What came after each trait, and (at the end) first of all; the number of traits where nothing
+  // did.
+  std::vector<std::size_t> next_;
+  std::vector<std::uint64_t> taken_in_;  // of each trait: the last record that named it
+  std::uint64_t record_ = 0;
+  std::size_t last_ = 0;
+};
+
+}  // namespace heelrule

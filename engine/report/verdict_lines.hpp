@@ -1,0 +1,44 @@
+// Verdicts as JSON Lines: one a line, thousands in a breath.
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <span>
+#include <string>
+
+#include "engine/model/inspection.hpp"
+#include "engine/model/verdict.hpp"
+#include "engine/scoring/program.hpp"
+
+namespace heelrule {
+
+/// How much of a verdict is written.
+enum class Detail : std::uint8_t {
+  full,    ///< all that `json_report` says
+  failed,  ///< of the findings only those that did not pass in full, with advice
+  brief,   ///< score, grade, cautions and referrals
+};
+
+/// Writes verdicts of one program. A full line is `json_report` without its white space, to the
+/// byte. Shorter ones have the same keys in the same order with some left out; of the safety
+/// questions they keep those that were answered with yes.
+///
+/// What is the same in every verdict is made once. What depends on a reading alone is made once for
+/// each value and kept (see `Memo`): by the same functions that `json_report` calls, so there is
+/// one place where each word comes from.
+class VerdictLines {
+ public:
+  /// `languages` is the reader's choice, as for `account`. `program` must outlive this object.
+  VerdictLines(const Program& program, std::span<const std::string> languages, Detail detail);
+  ~VerdictLines();
+  VerdictLines(VerdictLines&&) noexcept;
+
+  /// Appends the verdict and a line feed.
+  void append(const Inspection& inspection, const Verdict& verdict, std::string& lines);
+
+ private:
+  class Writer;
+  std::unique_ptr<Writer> writer_;
+};
+
+}  // namespace heelrule
