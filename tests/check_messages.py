@@ -4,8 +4,8 @@
     check_messages.py ROOT
 
 A sentence is a text of two words or more in the sources that read, compile and report faults.
-It is pinned where a file below tests/diagnostics, or a unit test, holds it word for word, with
-anything at all in place of `{}`.
+It is pinned where a file below tests/diagnostics, what a whole command is expected to print, or a
+unit test, holds it word for word, with anything at all in place of `{}`.
 """
 
 import pathlib
@@ -15,7 +15,7 @@ import sys
 SOURCES = ["engine/source/*.cpp", "engine/reading/*.cpp", "engine/formula/*.cpp",
            "engine/scoring/check_*.cpp", "engine/scoring/compile.cpp",
            "engine/scoring/derive_types.cpp", "engine/scoring/phrase.cpp"]
-TESTS = ["tests/diagnostics/**/*.expected", "tests/unit/source/*.cpp", "tests/unit/reading/*.cpp",
+TESTS = ["tests/diagnostics/**/*.expected", "tests/commands/*/expected.std*", "tests/unit/source/*.cpp", "tests/unit/reading/*.cpp",
          "tests/unit/formula/*.cpp"]
 
 # What a parser of others says, and nobody reads.

@@ -78,6 +78,10 @@ std::optional<Offence> first_offence(std::string_view text) {
       at += stride;
       continue;
     }
+    if (text[at] >= 0x20 && text[at] < 0x7F) {
+      ++at;
+      continue;
+    }
     const Character c = first_character(text.substr(at));
     if (c.bytes == 0) {
       return Offence{at, 1, fmt::format("a byte that is not UTF-8 (0x{:02x})", byte_at(text, at))};

@@ -117,8 +117,10 @@ def rows(stage, command, script):
     full, brief, failed = stage["full"], stage["brief"], stage["failed"]
     yield "full explanations", full, full / stage["by_hand_full"], "hand-written scorer, same output", 0.7
     yield "`--brief`", brief, brief / stage["parse"], "parsing alone", 0.7
-    yield "`--brief`", brief, brief / stage["parse_and_visit"], "parsing and visiting each value", None
     yield "`--failed`", failed, failed / stage["parse"], "parsing alone", 0.7
+    yield "`--brief`", brief, brief / stage["read_by_hand"], "parsing and reading, by hand", None
+    yield "`--failed`", failed, failed / stage["read_by_hand"], "parsing and reading, by hand", None
+    yield "parsing, reading, checking", stage["read"], stage["read"] / stage["read_by_hand"], "the same by hand", None
     yield "score only, 30 rules", stage["score/1"], stage["score/1"] / stage["score_by_hand"], \
         "hand-written scorer", 1.0
     yield "score only, 120 rules", stage["score/4"], 4 * stage["score/4"] / stage["score/1"], \

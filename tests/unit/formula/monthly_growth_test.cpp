@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "engine/fitting/growth.hpp"
+#include "engine/quantity/decimal.hpp"
 #include "tests/unit/report/graded.hpp"
 
 namespace heelrule {
@@ -31,7 +32,7 @@ TEST_CASE("a rule reckons with the same growth as a forecast does") {
     CAPTURE(age);
     const auto read = growth_read(std::string(age) + " years");
     REQUIRE(read);
-    CHECK(*read == Approx(growth_stage(std::stod(std::string(age))).pace.expected).margin(1e-9));
+    CHECK(*read == Approx(growth_stage(scaled(*parse_decimal(age))).pace.expected).margin(1e-9));
   }
 }
 
