@@ -115,7 +115,8 @@ TEST_CASE("199 women of ANSUR II ask for sizes as counted apart") {
 
 TEST_CASE("404 adults of ANSUR II ask for EU sizes as counted apart") {
   Counts all = asked_for("Male")[SizeSystem::european];
-  for (const auto& [size, count] : asked_for("Female")[SizeSystem::european]) {
+  const Counts women = asked_for("Female")[SizeSystem::european];
+  for (const auto& [size, count] : women) {
     all[size] += count;
   }
   CHECK(all == Counts{{35, 2},  {35.5, 2},  {36, 4},  {36.5, 6},  {37, 14}, {37.5, 19},
