@@ -66,12 +66,15 @@ std::vector<bool> reached(const RuleSet& rules,
   double best = 0;
   double worst = full_credit;
   for (std::size_t i = 0; i < rules.rules.size(); ++i) {
+    if (rules.rules[i].caps) {
+      reach[rules.find_grade(rules.rules[i].caps->value).value_or(0)] = true;
+    }
+    if (rules.rules[i].weight.value == 0) {
+      continue;  // its credit is no part of any score
+    }
     for (const Credit& credit : programs[i]->scale.credits) {
       best = std::max({best, credit.from, credit.to});
       worst = std::min({worst, credit.from, credit.to});
-    }
-    if (rules.rules[i].caps) {
-      reach[rules.find_grade(rules.rules[i].caps->value).value_or(0)] = true;
     }
   }
   const std::size_t first = grade_of(bounds, best, 1);
