@@ -241,6 +241,7 @@ class QuickJson::Reader {
 QuickJson::QuickJson(const RuleSet& rules) : reader_(std::make_unique<Reader>(rules)) {}
 QuickJson::~QuickJson() = default;
 QuickJson::QuickJson(QuickJson&&) noexcept = default;
+QuickJson& QuickJson::operator=(QuickJson&&) noexcept = default;
 
 bool QuickJson::read(std::string_view line, InspectionRow& row) { return reader_->read(line, row); }
 

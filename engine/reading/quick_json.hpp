@@ -16,6 +16,9 @@ class QuickJson {
   explicit QuickJson(const RuleSet& rules);
   ~QuickJson();
   QuickJson(QuickJson&&) noexcept;
+  QuickJson& operator=(QuickJson&&) noexcept;
+  QuickJson(const QuickJson&) = delete;
+  QuickJson& operator=(const QuickJson&) = delete;
 
   /// Reads a line, with `JsonLineReader::padding` readable bytes behind it, into `row`. False where
   /// it is anything but a sound record in its usual form; the row is of no use then.

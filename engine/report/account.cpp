@@ -17,7 +17,7 @@ std::string capitalised(std::string words) {
 }
 
 // As a sentence: with a full stop, unless it already ends as one.
-std::string ended(std::string words) {
+std::string ended(const std::string& words) {
   const bool is_ended = words.ends_with('.') || words.ends_with('?') || words.ends_with('!');
   return is_ended ? words : words + ".";
 }

@@ -284,6 +284,7 @@ VerdictLines::VerdictLines(const Program& program, std::span<const std::string> 
     : writer_(std::make_unique<Writer>(program, languages, detail)) {}
 VerdictLines::~VerdictLines() = default;
 VerdictLines::VerdictLines(VerdictLines&&) noexcept = default;
+VerdictLines& VerdictLines::operator=(VerdictLines&&) noexcept = default;
 
 void VerdictLines::append(const Inspection& inspection, const Verdict& verdict,
                           std::string& lines) {

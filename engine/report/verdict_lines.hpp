@@ -32,6 +32,9 @@ class VerdictLines {
   VerdictLines(const Program& program, std::span<const std::string> languages, Detail detail);
   ~VerdictLines();
   VerdictLines(VerdictLines&&) noexcept;
+  VerdictLines& operator=(VerdictLines&&) noexcept;
+  VerdictLines(const VerdictLines&) = delete;
+  VerdictLines& operator=(const VerdictLines&) = delete;
 
   /// Appends the verdict and a line feed.
   void append(const Inspection& inspection, const Verdict& verdict, std::string& lines);
