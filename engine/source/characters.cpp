@@ -27,7 +27,7 @@ constexpr std::size_t stride = 32;
 // is taken away, and none reaches the highest bit when 1 is added.
 bool are_printable_ascii(const char* bytes) {
   constexpr std::uint64_t each = 0x0101010101010101;
-  std::array<std::uint64_t, stride / sizeof each> words;
+  std::array<std::uint64_t, stride / sizeof each> words{};
   std::memcpy(words.data(), bytes, stride);
   std::uint64_t high = 0;
   for (const std::uint64_t word : words) {
