@@ -103,13 +103,8 @@ Problem no_grade(const std::string& name, const RuleSet& rules) {
 
 ExitStatus run(const GradeCommand& command, const RuleFiles& files) {
   const CompiledRules compiled = compile_rules(command.rules, files);
-  if (!compiled.not_found.message.empty()) {
-    write_problem(compiled.not_found);
-    return ExitStatus::input_missing;
-  }
-  if (!compiled.program) {
-    write_error(show(compiled.program.diagnostics(), compiled.sources));
-    return ExitStatus::bad_data;
+  if (const auto refused = refuse_unsound(compiled)) {
+    return *refused;
   }
   const Program& program = *compiled.program;
   std::optional<std::size_t> at_least;

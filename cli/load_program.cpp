@@ -7,6 +7,7 @@
 #include "cli/output.hpp"
 #include "engine/scoring/compile.hpp"
 #include "engine/source/characters.hpp"
+#include "engine/source/show_diagnostic.hpp"
 
 namespace heelrule {
 
@@ -22,6 +23,18 @@ CompiledRules compile_rules(const std::string& name, const RuleFiles& files) {
   }
   auto program = compile(std::move(loaded.rules), std::move(loaded.diagnostics));
   return {std::move(sources), std::move(program), {}};
+}
+
+std::optional<ExitStatus> refuse_unsound(const CompiledRules& compiled) {
+  if (!compiled.not_found.message.empty()) {
+    write_problem(compiled.not_found);
+    return ExitStatus::input_missing;
+  }
+  if (!compiled.program) {
+    write_error(show(compiled.program.diagnostics(), compiled.sources));
+    return ExitStatus::bad_data;
+  }
+  return std::nullopt;
 }
 
 void write_problem(const Problem& problem) {

@@ -21,6 +21,10 @@ struct CompiledRules {
 /// Reads and compiles a rule set.
 CompiledRules compile_rules(const std::string& name, const RuleFiles& files);
 
+/// Prints why a rule set cannot be run, and gives the exit status that says so; nothing where it
+/// can.
+std::optional<ExitStatus> refuse_unsound(const CompiledRules& compiled);
+
 /// Prints a problem that has no place in a file, as all commands do.
 void write_problem(const Problem& problem);
 

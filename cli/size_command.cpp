@@ -169,13 +169,8 @@ class Sizing {
 
 ExitStatus run(const SizeCommand& command, const RuleFiles& files) {
   const CompiledRules compiled = compile_rules(command.rules, files);
-  if (!compiled.not_found.message.empty()) {
-    write_problem(compiled.not_found);
-    return ExitStatus::input_missing;
-  }
-  if (!compiled.program) {
-    write_error(show(compiled.program.diagnostics(), compiled.sources));
-    return ExitStatus::bad_data;
+  if (const auto refused = refuse_unsound(compiled)) {
+    return *refused;
   }
   return Sizing(command, *compiled.program).run();
 }
