@@ -58,10 +58,11 @@ class BulkRun {
         sources.add(input_.name(), std::string(without_byte_order_mark(line)));
     auto columns = read_csv_header(sources, source, program_.rules);
     write_error(show(columns.diagnostics(), sources));
-    if (columns) {
-      columns_ = *std::move(columns);
+    if (!columns) {
+      return false;
     }
-    return static_cast<bool>(columns);
+    columns_ = *std::move(columns);
+    return true;
   }
 
   LineGrader grader() const {

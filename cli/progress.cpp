@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
+#include <cmath>
+
 #include "cli/output.hpp"
 
 namespace heelrule {
@@ -53,7 +55,7 @@ std::string Progress::words(Clock::time_point now) const {
 }
 
 std::string duration_words(double seconds) {
-  const auto whole = static_cast<std::uint64_t>(seconds + 0.5);
+  const auto whole = static_cast<std::uint64_t>(std::llround(seconds));
   if (whole < 60) {
     return fmt::format("{} s", whole);
   }

@@ -149,7 +149,7 @@ void append_shortest(std::string& text, double value) {
   constexpr std::size_t most_places = 3;
   const double size = std::fabs(value);
   if (size < 1e11) {
-    auto digits = static_cast<std::uint64_t>(size * exact_powers[most_places] + 0.5);
+    auto digits = static_cast<std::uint64_t>(std::llround(size * exact_powers[most_places]));
     if (static_cast<double>(digits) / exact_powers[most_places] == size) {
       std::size_t places = most_places;
       for (; places > 0 && digits % 10 == 0; --places) {
