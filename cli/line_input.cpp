@@ -7,7 +7,6 @@
 #include <unistd.h>
 
 #include <algorithm>
-#include <array>
 #include <cerrno>
 #include <cstring>
 #include <utility>
@@ -51,7 +50,7 @@ Parsed<std::unique_ptr<LineInput>> LineInput::open(const std::string& path) {
 }
 
 LineInput::LineInput(int descriptor, std::string name, std::optional<std::uint64_t> size)
-    : descriptor_(descriptor), name_(std::move(name)), size_(size) {}
+    : descriptor_(descriptor), name_(std::move(name)), size_(size), buffer_(piece_bytes) {}
 
 LineInput::~LineInput() {
   if (descriptor_ > STDERR_FILENO) {
@@ -61,7 +60,6 @@ LineInput::~LineInput() {
 
 // Appends to what is waiting; false where nothing more comes.
 bool LineInput::read_more() {
-  std::array<char, piece_bytes> buffer{};
   while (!at_end_ && !Interruption::wanted()) {
     // A read that blocks would not see an interruption that another thread has caught.
     pollfd ready{descriptor_, POLLIN, 0};
@@ -70,9 +68,9 @@ bool LineInput::read_more() {
     }
     // One thread at a time reads on purpose: pieces keep their order, and poll said that this does
     // not wait. NOLINTNEXTLINE(clang-analyzer-unix.BlockInCriticalSection)
-    const ssize_t got = ::read(descriptor_, buffer.data(), buffer.size());
+    const ssize_t got = ::read(descriptor_, buffer_.data(), buffer_.size());
     if (got > 0) {
-      waiting_.append(buffer.data(), static_cast<std::size_t>(got));
+      waiting_.append(buffer_.data(), static_cast<std::size_t>(got));
       return true;
     }
     if (got < 0 && (errno == EINTR || errno == EAGAIN)) {

@@ -6,6 +6,7 @@
 #include <mutex>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "engine/quantity/parsed.hpp"
 #include "engine/report/grade_lines.hpp"
@@ -64,6 +65,7 @@ class LineInput {
   std::string name_;
   std::optional<std::uint64_t> size_;
   std::mutex busy_;
+  std::vector<char> buffer_;
   std::string waiting_;  // read, and not handed out
   std::uint64_t pieces_ = 0;
   std::uint64_t lines_ = 0;

@@ -33,7 +33,7 @@ class OrderedOutput {
   ExitStatus status() const { return status_; }
 
  private:
-  static constexpr std::size_t most_waiting = std::size_t{24} << 20U;  // bytes
+  static constexpr std::size_t most_waiting = std::size_t{12} << 20U;  // bytes
 
   void write(std::unique_lock<std::mutex>& lock, const GradedLines& piece);
 

@@ -43,8 +43,14 @@ inline std::optional<double> plain_quantity(std::string_view text, const UnitFac
   if (at < text.size() && text[at] == ' ' && !symbol.empty()) {
     ++at;
   }
-  if (text.substr(at) != symbol) {
+  if (text.size() - at != symbol.size()) {
     return std::nullopt;
+  }
+  // A symbol is shorter than the call that would compare it.
+  for (std::size_t i = 0; i < symbol.size(); ++i) {
+    if (text[at + i] != symbol[i]) {
+      return std::nullopt;
+    }
   }
   return scaled(number, unit.factor, unit.shift);
 }

@@ -32,14 +32,16 @@ PlainValue::PlainValue(const Trait& trait) : trait_(&trait), least_(-infinity), 
 }
 
 std::optional<double> PlainValue::read(std::string_view text, bool confirmed) const {
+  if (kind_ == Kind::measure) {
+    if (const auto value = reading(text, false, confirmed)) {
+      return settled(*value);
+    }
+  }
   if (text == "not seen") {
     return not_seen;
   }
   switch (kind_) {
     case Kind::measure:
-      if (const auto value = reading(text, false, confirmed)) {
-        return settled(*value);
-      }
       return std::nullopt;
     case Kind::levels:
       return level(text);

@@ -1,60 +1,69 @@
 #include "engine/reading/quick_json.hpp"
 
-#include <simdjson.h>
-
 #include <algorithm>
 #include <array>
+#include <optional>
+#include <span>
 #include <utility>
 
+#include "engine/reading/json_scanner.hpp"
 #include "engine/reading/read_inspection.hpp"
 #include "engine/reading/row_filler.hpp"
 #include "engine/reading/trait_keys.hpp"
 #include "engine/reading/tree.hpp"
-#include "engine/source/characters.hpp"
 
 namespace heelrule {
 namespace {
 
-namespace dom = simdjson::dom;
-
 // A longer line may hold a text, a depth or a number of values beyond TreeLimits.
 constexpr std::size_t longest = TreeLimits::text_bytes;
 
-bool get(dom::element element, std::string_view& text) {
-  return element.get(text) == simdjson::SUCCESS;
-}
-
-bool get(dom::element element, dom::object& object) {
-  return element.get(object) == simdjson::SUCCESS;
-}
-
-// What a file must hold too. An escape can bring in what the line itself does not hold, so a line
-// with one is not in its usual form.
-bool passes(std::string_view line) {
-  return line.find('\\') == std::string_view::npos && !first_offence(line);
-}
-
-// Takes the fields of a map that have one of `keys`, each once; false if there is another field.
-template <std::size_t count>
-bool take(dom::object object, const std::array<std::string_view, count>& keys,
-          std::array<std::optional<dom::element>, count>& fields) {
-  for (const dom::key_value_pair field : object) {
-    const auto at = std::find(keys.begin(), keys.end(), field.key);
-    if (at == keys.end() || fields[static_cast<std::size_t>(at - keys.begin())]) {
+// Takes a map: `field` is asked to take the value of each key.
+template <class Field>
+bool take_map(JsonScanner& scanner, Field field) {
+  if (!scanner.take('{')) {
+    return false;
+  }
+  if (scanner.take('}')) {
+    return true;
+  }
+  bool more = true;
+  while (more) {
+    std::string_view key;
+    if (!scanner.key(key) || !field(key) || !scanner.after_item('}', more)) {
       return false;
     }
-    fields[static_cast<std::size_t>(at - keys.begin())] = field.value;
   }
   return true;
 }
 
-// A text that may be left out.
-bool text(const std::optional<dom::element>& field, std::string& place) {
+// Takes a list with at least one item, all of them texts.
+bool take_texts(JsonScanner& scanner, std::vector<std::string_view>& texts) {
+  texts.clear();
+  bool more = scanner.take('[');
+  while (more) {
+    if (!scanner.text(texts.emplace_back()) || !scanner.after_item(']', more)) {
+      return false;
+    }
+  }
+  return !texts.empty();
+}
+
+// A key that may come once, and where the text beside it goes.
+struct TextField {
+  std::string_view key;
+  std::string* place;
+  bool is_taken = false;
+};
+
+bool take_field(JsonScanner& scanner, std::string_view key, std::span<TextField> fields) {
+  const auto known = std::find_if(fields.begin(), fields.end(),
+                                  [&](const TextField& field) { return field.key == key; });
   std::string_view words;
-  if (field && !get(*field, words)) {
+  if (known == fields.end() || std::exchange(known->is_taken, true) || !scanner.text(words)) {
     return false;
   }
-  place = words;
+  known->place->assign(words);
   return true;
 }
 
@@ -65,16 +74,13 @@ class QuickJson::Reader {
   explicit Reader(const RuleSet& rules) : rules_(rules), keys_(rules), filler_(rules) {}
 
   bool read(std::string_view line, InspectionRow& row) {
-    dom::element root;
-    dom::object record;
-    if (line.size() > longest || !passes(line) ||
-        parser_.parse(line.data(), line.size(), false).get(root) != simdjson::SUCCESS ||
-        !get(root, record)) {
+    if (line.size() > longest || !is_plainly_written(line)) {
       return false;
     }
+    JsonScanner scanner(line);
     filler_.start(row);
     keys_.start();
-    if (!read_record(record, row.inspection)) {
+    if (!read_record(scanner, row.inspection) || !scanner.at_end()) {
       return false;
     }
     filler_.finish();
@@ -84,156 +90,163 @@ class QuickJson::Reader {
  private:
   using Sides = RowFiller::Sides;
 
-  bool read_record(dom::object record, Inspection& head) {
-    static constexpr std::array<std::string_view, 3> names{"inspection", "safety", "found"};
-    std::array<std::optional<dom::element>, 3> parts;
-    if (!take(record, names, parts) || !parts[0] || !read_head(*parts[0], head)) {
-      return false;
-    }
-    return (!parts[1] || read_values(*parts[1], true)) &&
-           (!parts[2] || read_values(*parts[2], false));
+  bool read_record(JsonScanner& scanner, Inspection& head) {
+    bool has_head = false;
+    bool has_safety = false;
+    bool has_found = false;
+    return take_map(scanner,
+                    [&](std::string_view key) {
+                      if (key == "inspection") {
+                        return !std::exchange(has_head, true) && read_head(scanner, head);
+                      }
+                      if (key == "found") {
+                        return !std::exchange(has_found, true) && read_values(scanner, false);
+                      }
+                      return key == "safety" && !std::exchange(has_safety, true) &&
+                             read_values(scanner, true);
+                    }) &&
+           has_head;
   }
 
-  static bool read_head(dom::element element, Inspection& head) {
-    static constexpr std::array<std::string_view, 6> names{"rules",  "date", "observer",
-                                                           "client", "note", "shoe"};
-    static constexpr std::array<std::string_view, 2> shoe_names{"label", "marked"};
-    std::array<std::optional<dom::element>, 6> fields;
-    std::array<std::optional<dom::element>, 2> shoe_fields;
-    dom::object object;
-    if (!get(element, object) || !take(object, names, fields)) {
-      return false;
-    }
-    dom::object shoe;
-    if (fields[5] && (!get(*fields[5], shoe) || !take(shoe, shoe_names, shoe_fields))) {
-      return false;
-    }
-    return text(fields[0], head.rules) && text(fields[1], head.date) &&
-           text(fields[2], head.observer) && text(fields[3], head.client) &&
-           text(fields[4], head.note) && text(shoe_fields[0], head.shoe_label) &&
-           text(shoe_fields[1], head.shoe_marked) && (head.date.empty() || is_date(head.date));
+  static bool read_head(JsonScanner& scanner, Inspection& head) {
+    std::array<TextField, 5> fields{{{"rules", &head.rules},
+                                     {"date", &head.date},
+                                     {"observer", &head.observer},
+                                     {"client", &head.client},
+                                     {"note", &head.note}}};
+    std::array<TextField, 2> of_shoe{{{"label", &head.shoe_label}, {"marked", &head.shoe_marked}}};
+    bool has_shoe = false;
+    const auto take_shoe = [&] {
+      return !std::exchange(has_shoe, true) && take_map(scanner, [&](std::string_view key) {
+        return take_field(scanner, key, of_shoe);
+      });
+    };
+    return take_map(scanner,
+                    [&](std::string_view key) {
+                      return key == "shoe" ? take_shoe() : take_field(scanner, key, fields);
+                    }) &&
+           (head.date.empty() || is_date(head.date));
   }
 
-  bool read_values(dom::element element, bool safety) {
-    dom::object values;
-    if (!get(element, values)) {
-      return false;
-    }
-    for (const dom::key_value_pair field : values) {
-      const auto trait = keys_.take(field.key);
+  bool read_values(JsonScanner& scanner, bool safety) {
+    return take_map(scanner, [&](std::string_view key) {
+      const auto trait = keys_.take(key);
       if (!trait || (*trait < rules_.safety.size()) != safety) {
         return false;
       }
-      const bool good = has_sides(rules_.traits[*trait].per)
-                            ? read_sides(*trait, field.value)
-                            : read_value(*trait, {Side::none}, field.value);
-      if (!good) {
-        return false;
-      }
-    }
-    return true;
+      return has_sides(rules_.traits[*trait].per)
+                 ? read_sides(scanner, *trait)
+                 : read_value(scanner, *trait, {Side::none}, nullptr);
+    });
   }
 
-  bool read_sides(std::size_t trait, dom::element element) {
-    dom::object object;
-    if (!get(element, object)) {
-      return read_value(trait, {Side::left, Side::right}, element);
+  bool read_sides(JsonScanner& scanner, std::size_t trait) {
+    if (!scanner.sees('{')) {
+      return read_value(scanner, trait, {Side::left, Side::right}, nullptr);
     }
+    const JsonScanner whole = scanner;
     bool left = false;
     bool right = false;
-    for (const dom::key_value_pair field : object) {
-      bool good = false;
-      if (field.key == "left") {
-        good = !std::exchange(left, true) && read_value(trait, {Side::left}, field.value);
-      } else if (field.key == "right") {
-        good = !std::exchange(right, true) && read_value(trait, {Side::right}, field.value);
-      } else if (!left && !right) {
-        return read_map(trait, {Side::left, Side::right}, object);
+    bool is_by_side = true;
+    const bool good = take_map(scanner, [&](std::string_view key) {
+      if (key == "left") {
+        return !std::exchange(left, true) && read_value(scanner, trait, {Side::left}, nullptr);
       }
-      if (!good) {
-        return false;
+      if (key == "right") {
+        return !std::exchange(right, true) && read_value(scanner, trait, {Side::right}, nullptr);
       }
+      is_by_side = left || right;
+      return false;
+    });
+    if (!is_by_side) {
+      scanner = whole;
+      return read_value(scanner, trait, {Side::left, Side::right}, nullptr);
     }
-    return left || right;
+    return good && (left || right);
   }
 
-  bool read_value(std::size_t trait, Sides sides, dom::element element) {
+  // A value as one text, a list of repeats or a map of fibres; or, where nothing is known yet of
+  // what stands beside it, a map of these.
+  bool read_value(JsonScanner& scanner, std::size_t trait, Sides sides, const Beside* beside) {
     std::string_view words;
-    dom::object object;
-    if (get(element, words)) {
-      return filler_.text(trait, sides, words, {});
+    if (scanner.text(words)) {
+      return filler_.text(trait, sides, words, beside == nullptr ? Beside{} : *beside);
     }
-    return get(element, object) ? read_map(trait, sides, object)
-                                : read_repeats(trait, sides, element, {});
+    if (scanner.sees('[')) {
+      return take_texts(scanner, texts_) &&
+             filler_.repeats(trait, sides, texts_, beside == nullptr ? Beside{} : *beside);
+    }
+    if (std::holds_alternative<FibresKind>(rules_.traits[trait].kind)) {
+      const JsonScanner whole = scanner;
+      if (read_fibres(scanner, trait, sides, beside == nullptr ? "" : beside->note)) {
+        return true;
+      }
+      scanner = whole;
+    }
+    return beside == nullptr && read_map(scanner, trait, sides);
   }
 
-  bool read_map(std::size_t trait, Sides sides, dom::object object) {
-    static constexpr std::array<std::string_view, 4> names{"value", "note", "confirmed",
-                                                           "not seen"};
-    std::array<std::optional<dom::element>, 4> fields;
-    if (!take(object, names, fields)) {
-      return read_fibres(trait, sides, object, {});
-    }
-    const auto& [value, note, confirmed, reason] = fields;
-    Beside beside;
-    std::string_view answer = "no";
-    if ((note && !get(*note, beside.note)) || (confirmed && !get(*confirmed, answer)) ||
-        (answer != "yes" && answer != "no") || value.has_value() == reason.has_value()) {
+  bool read_map(JsonScanner& scanner, std::size_t trait, Sides sides) {
+    std::optional<JsonScanner> value;
+    std::optional<std::string_view> note;
+    std::optional<std::string_view> confirmed;
+    std::optional<std::string_view> reason;
+    const auto take_words = [&](std::optional<std::string_view>& words) {
+      return !words && scanner.text(words.emplace());
+    };
+    const bool is_read = take_map(scanner, [&](std::string_view key) {
+      if (key == "value") {
+        return !std::exchange(value, scanner).has_value() && skip_value(scanner);
+      }
+      return key == "note"        ? take_words(note)
+             : key == "confirmed" ? take_words(confirmed)
+             : key == "not seen"  ? take_words(reason)
+                                  : false;
+    });
+    const std::string_view answer = confirmed.value_or("no");
+    if (!is_read || (answer != "yes" && answer != "no") ||
+        value.has_value() == reason.has_value()) {
       return false;
     }
-    beside.confirmed = answer == "yes";
-    std::string_view words;
     if (reason) {
-      return !confirmed && get(*reason, words) &&
-             filler_.not_seen(trait, sides, words, beside.note);
+      return !confirmed && filler_.not_seen(trait, sides, *reason, note.value_or(""));
     }
-    if (get(*value, words)) {
-      return filler_.text(trait, sides, words, beside);
-    }
-    dom::object parts;
-    return get(*value, parts) ? read_fibres(trait, sides, parts, beside)
-                              : read_repeats(trait, sides, *value, beside);
+    const Beside beside{note.value_or(""), answer == "yes"};
+    return read_value(*value, trait, sides, &beside);
   }
 
-  bool read_fibres(std::size_t trait, Sides sides, dom::object object, const Beside& beside) {
-    if (!std::holds_alternative<FibresKind>(rules_.traits[trait].kind)) {
-      return false;
+  // Passes over a value that is read when all that stands beside it is known.
+  bool skip_value(JsonScanner& scanner) {
+    std::string_view words;
+    if (scanner.sees('[')) {
+      return take_texts(scanner, texts_);
     }
+    return scanner.sees('{')
+               ? take_map(scanner, [&](std::string_view) { return scanner.text(words); })
+               : scanner.text(words);
+  }
+
+  bool read_fibres(JsonScanner& scanner, std::size_t trait, Sides sides, std::string_view note) {
     shares_.clear();
-    for (const dom::key_value_pair field : object) {
-      std::string_view words;
-      if (!get(field.value, words)) {
-        return false;
-      }
-      const auto share = parse_quantity(words);
-      if (!share || share->unit != Unit::percent) {
-        return false;
-      }
-      shares_.push_back({field.key, *share});
-    }
-    return filler_.fibres(trait, sides, shares_, beside.note);
-  }
-
-  bool read_repeats(std::size_t trait, Sides sides, dom::element element, const Beside& beside) {
-    dom::array items;
-    if (element.get(items) != simdjson::SUCCESS || items.size() == 0) {
-      return false;
-    }
-    texts_.clear();
-    for (const dom::element item : items) {
-      std::string_view words;
-      if (!get(item, words)) {
-        return false;
-      }
-      texts_.push_back(words);
-    }
-    return filler_.repeats(trait, sides, texts_, beside);
+    return take_map(scanner,
+                    [&](std::string_view fibre) {
+                      std::string_view words;
+                      if (!scanner.text(words)) {
+                        return false;
+                      }
+                      const auto share = parse_quantity(words);
+                      if (!share || share->unit != Unit::percent) {
+                        return false;
+                      }
+                      shares_.push_back({fibre, *share});
+                      return true;
+                    }) &&
+           filler_.fibres(trait, sides, shares_, note);
   }
 
   const RuleSet& rules_;
   TraitKeys keys_;
   RowFiller filler_;
-  dom::parser parser_;
   std::vector<std::string_view> texts_;
   std::vector<NamedShare> shares_;
 };

@@ -1,4 +1,4 @@
-// Records as JSON in their usual form, straight from the parser's document into a row.
+// Records as JSON in their usual form, straight from its bytes into a row.
 #pragma once
 
 #include <memory>
@@ -9,7 +9,8 @@
 
 namespace heelrule {
 
-/// Knows the usual forms of a record and none of its mistakes.
+/// Knows the usual forms of a record and none of its mistakes. What it takes it has checked as
+/// strictly as `read_json` and `read_inspection` do; whatever it is not sure of it leaves to them.
 class QuickJson {
  public:
   /// `rules` must outlive this object.

@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <set>
 #include <tuple>
 
 #include "engine/quantity/decimal.hpp"
@@ -27,25 +26,32 @@ std::vector<GradeBound> bounds_of(const RuleSet& rules) {
 }
 
 // Every combination of findings, each rule seen or not; nothing where there are too many, or lines
-// between.
-std::optional<std::set<Combination>> combinations(
+// between. Sorted lists and not sets, which took half the time of a cold start.
+std::optional<std::vector<Combination>> combinations(
     const RuleSet& rules, const std::vector<std::optional<RuleProgram>>& programs) {
-  std::set<Combination> all{{0, 0, 0}};
+  for (std::size_t i = 0; i < rules.rules.size(); ++i) {
+    if (programs[i]->scale.has_ramp || rules.rules[i].sides != SideRule::worse) {
+      return std::nullopt;
+    }
+  }
+  std::vector<Combination> all{{0, 0, 0}};
   for (std::size_t i = 0; i < rules.rules.size(); ++i) {
     const Rule& rule = rules.rules[i];
     const CreditScale& scale = programs[i]->scale;
-    if (scale.has_ramp || rule.sides != SideRule::worse ||
-        all.size() * (scale.credits.size() + 1) > most_combinations) {
+    if (all.size() * (scale.credits.size() + 1) > most_combinations) {
       return std::nullopt;
     }
     const std::size_t cap = rule.caps ? rules.find_grade(rule.caps->value).value_or(0) : 0;
-    std::set<Combination> longer = all;
+    std::vector<Combination> longer = all;
+    longer.reserve(all.size() * (scale.credits.size() + 1));
     for (const auto& [earned, weight, capped] : all) {
       for (const Credit& credit : scale.credits) {
-        longer.insert({earned + rule.weight.value * credit.from, weight + rule.weight.value,
-                       credit.from == 0 ? std::max(cap, capped) : capped});
+        longer.emplace_back(earned + rule.weight.value * credit.from, weight + rule.weight.value,
+                            credit.from == 0 ? std::max(cap, capped) : capped);
       }
     }
+    std::sort(longer.begin(), longer.end());
+    longer.erase(std::unique(longer.begin(), longer.end()), longer.end());
     all.swap(longer);
   }
   return all;

@@ -27,7 +27,8 @@ class Decision {
       add_to_section(program_.contributions[i], verdict_.findings[i]);
     }
     answer_safety();
-    gather_words();
+    gather_warnings();
+    gather_advice();
     if (!verdict_.stands) {
       list_what_would_settle();
     }
@@ -45,8 +46,7 @@ class Decision {
       }
     }
     answer_safety();
-    gather_words();
-    verdict_.advice.clear();
+    gather_warnings();
   }
 
  private:
@@ -258,13 +258,13 @@ class Decision {
   // What is said: a band's words where a value lies in it, a rule's where it does not pass in full.
   // A caution or referral of either side counts, whichever side decides, and also where the other
   // side was not seen.
-  void gather_words() {
+  void gather_warnings() {
     for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
       const Finding& found = verdict_.findings[i];
-      const RuleProgram& rule = program_.rule_programs[found.rule];
-      if (found.whether_it_applies_is_open || found.readings.empty()) {
+      if (!program_.contributions[i].warns || !has_words(found)) {
         continue;
       }
+      const RuleProgram& rule = program_.rule_programs[found.rule];
       for (std::size_t side = 0; side < found.readings.size(); ++side) {
         const std::size_t band = found.readings[side].band;
         const bool said = found.readings[found.decisive].band == band && side != found.decisive;
@@ -275,12 +275,20 @@ class Decision {
       if (cannot_pass(found)) {
         warn(i, rule.words, std::nullopt);
       }
-      if (found.status == Status::part || found.status == Status::fail) {
+    }
+  }
+
+  void gather_advice() {
+    for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
+      const Finding& found = verdict_.findings[i];
+      if (found.status == Status::not_seen || !has_words(found)) {
+        continue;
+      }
+      const RuleProgram& rule = program_.rule_programs[found.rule];
+      if (found.status != Status::pass) {
         advise(i, rule.words, std::nullopt);
       }
-      if (found.status != Status::not_seen && !found.readings.empty()) {
-        advise(i, rule.band_words[found.readings[found.decisive].band], found.decisive);
-      }
+      advise(i, rule.band_words[found.readings[found.decisive].band], found.decisive);
     }
     const auto by_gain = [&](const Spoken& a, const Spoken& b) {
       const auto key = [&](const Spoken& spoken) {
@@ -293,6 +301,10 @@ class Decision {
     if (verdict_.refers()) {
       hold_advice_back();
     }
+  }
+
+  static bool has_words(const Finding& found) {
+    return !found.whether_it_applies_is_open && !found.readings.empty();
   }
 
   // Whatever a side that was not seen would earn: one that was seen lacks some of its credit.

@@ -33,7 +33,7 @@ def stages(bulk, folder):
     """Records a second of each stage, in memory, one thread."""
     ran = subprocess.run(
         [bulk, "thirty.yaml", "records.jsonl", "--benchmark_format=json", "--benchmark_repetitions=5",
-         "--benchmark_min_time=0.2", "--benchmark_enable_random_interleaving=true"],
+         "--benchmark_min_time=0.1", "--benchmark_enable_random_interleaving=true"],
         cwd=folder, capture_output=True, text=True, check=True,
     )
     found = json.loads(ran.stdout)["benchmarks"]
@@ -44,14 +44,27 @@ def stages(bulk, folder):
     return best
 
 
-def seconds(command, folder, output, turns=3):
-    """The shortest of some runs of a command."""
-    best = float("inf")
+def once(command, folder, output):
+    """The wall and the processor seconds of one run of a command."""
+    with open(output, "wb") as file:
+        start = time.perf_counter()
+        process = subprocess.Popen(command, cwd=folder, stdout=file)
+        _, status, used = os.wait4(process.pid, 0)
+        wall = time.perf_counter() - start
+    process.returncode = os.waitstatus_to_exitcode(status)
+    if process.returncode != 0:
+        sys.exit(f"{command}: status {process.returncode}")
+    return wall, used.ru_utime + used.ru_stime
+
+
+def side_by_side(commands, folder, turns=5):
+    """Of each command (arguments, output) the least wall and processor seconds; all take turns."""
+    best = {}
     for _ in range(turns):
-        with open(output, "wb") as file:
-            start = time.perf_counter()
-            subprocess.run(command, cwd=folder, stdout=file, check=True)
-            best = min(best, time.perf_counter() - start)
+        for name, (command, output) in commands.items():
+            wall, used = once(command, folder, output)
+            known = best.get(name, (wall, used))
+            best[name] = (min(known[0], wall), min(known[1], used))
     return best
 
 
@@ -69,38 +82,57 @@ def same_verdicts(ours, theirs):
 
 
 def scripts(folder, heelrule, records):
-    """Records a second of the scripts and of the command with one thread, each to a file."""
-    grade = [heelrule, "grade", "thirty.yaml", "few.jsonl", "--threads", "1"]
+    """Records a second of processor time of the scripts and of the command, each to a file."""
     lines = (folder / "records.jsonl").read_bytes().splitlines(keepends=True)[: records // 4]
     (folder / "few.jsonl").write_bytes(b"".join(lines))
-    rates = {"command, full": len(lines) / seconds(grade, folder, folder / "ours")}
+    commands = {"command, full": ([heelrule, "grade", "thirty.yaml", "few.jsonl", "--threads", "1"], folder / "ours")}
     for name, command in {
         "Node script": ["node", HERE / "school.js", "thirty.json", "few.jsonl"],
         "Python script": [sys.executable, "-B", HERE / "school.py", "thirty.json", "few.jsonl"],
     }.items():
         if shutil.which(command[0]):
-            rates[name] = len(lines) / seconds(command, folder, folder / "theirs", 2)
-            same_verdicts((folder / "ours").read_text(), (folder / "theirs").read_text())
-    return rates
+            commands[name] = (command, folder / name)
+    taken = side_by_side(commands, folder, 3)
+    for name in list(commands)[1:]:
+        same_verdicts((folder / "ours").read_text(), (folder / name).read_text())
+    return {name: len(lines) / used for name, (_, used) in taken.items()}
 
 
 def command_rates(folder, heelrule, records):
-    grade = [heelrule, "grade", "thirty.yaml", "records.jsonl"]
-    rates = {}
-    for threads in ("1", "2"):
-        for detail in ([], ["--brief"]):
-            name = f"{threads} threads{' brief' if detail else ''}"
-            command = [*grade, "--threads", threads, *detail]
-            rates[name] = records / seconds(command, folder, "/dev/null")
-    rates["1 threads to a file"] = records / seconds([*grade, "--threads", "1"], folder, folder / "ours")
-    rates["1 threads brief to a file"] = records / seconds(
-        [*grade, "--threads", "1", "--brief"], folder, folder / "ours")
+    """Records a second of wall and of processor time."""
+    def order(threads, *more, output="/dev/null"):
+        return [heelrule, "grade", "thirty.yaml", "records.jsonl", "--threads", threads, *more], output
+
+    taken = side_by_side({
+        "1": order("1"), "2": order("2"), "1 brief": order("1", "--brief"), "2 brief": order("2", "--brief"),
+        "1 to a file": order("1", output=folder / "out"),
+        "1 brief to a file": order("1", "--brief", output=folder / "out"),
+    }, folder)
     busy = subprocess.Popen([sys.executable, "-c", "while True: pass"])
-    rates["2 threads beside a busy program"] = records / seconds([*grade, "--threads", "2"], folder, "/dev/null")
-    rates["1 threads beside a busy program"] = records / seconds([*grade, "--threads", "1"], folder, "/dev/null")
+    beside = side_by_side({"1 beside": order("1"), "2 beside": order("2")}, folder, 3)
     busy.kill()
     busy.wait()
-    return rates
+    return {name: (records / wall, records / used) for name, (wall, used) in (taken | beside).items()}
+
+
+def cold_start(cold, heelrule, folder):
+    """Milliseconds of each step of one inspection, and of the whole process."""
+    rules = HERE.parent.parent / "rules"
+    record = HERE.parent.parent / "examples" / "office-worker" / "inspection.yaml"
+    ran = subprocess.run([cold, rules, "everyday", record, "--benchmark_format=json", "--benchmark_min_time=0.2"],
+                         capture_output=True, text=True, check=True)
+    steps = {one["name"]: one["cpu_time"] / 1000 for one in json.loads(ran.stdout)["benchmarks"]}
+    command = {"whole": ([heelrule, "grade", "everyday", record], "/dev/null"), "empty": (["true"], "/dev/null")}
+    taken = side_by_side(command, folder, 20)
+    yield "rule files: YAML events to trees", steps["events"]
+    yield "rule files: found, read, joined, made into a rule set", steps["load"] - steps["events"]
+    yield "rule set checked and compiled", steps["compile"]
+    yield "record read", steps["record"]
+    yield "graded", steps["grade"]
+    yield "report written", steps["print"]
+    yield "whole process, start and end included (processor time)", taken["whole"][1] * 1000
+    yield "whole process (wall; to reach: under 25)", taken["whole"][0] * 1000
+    yield "a process that does nothing (wall)", taken["empty"][0] * 1000
 
 
 def machine():
@@ -116,8 +148,8 @@ def rows(stage, command, script):
     """What is compared, its rate, the ratio, to what, and the ratio to reach."""
     full, brief, failed = stage["full"], stage["brief"], stage["failed"]
     yield "full explanations", full, full / stage["by_hand_full"], "hand-written scorer, same output", 0.7
-    yield "`--brief`", brief, brief / stage["parse"], "parsing alone", 0.7
-    yield "`--failed`", failed, failed / stage["parse"], "parsing alone", 0.7
+    yield "`--brief`", brief, brief / stage["parse"], "parsing alone: every line to a document, no value looked at", 0.7
+    yield "`--failed`", failed, failed / stage["parse"], "parsing alone: every line to a document, no value looked at", 0.7
     yield "`--brief`", brief, brief / stage["read_by_hand"], "parsing and reading, by hand", None
     yield "`--failed`", failed, failed / stage["read_by_hand"], "parsing and reading, by hand", None
     yield "parsing, reading, checking", stage["read"], stage["read"] / stage["read_by_hand"], "the same by hand", None
@@ -125,15 +157,14 @@ def rows(stage, command, script):
         "hand-written scorer", 1.0
     yield "score only, 120 rules", stage["score/4"], 4 * stage["score/4"] / stage["score/1"], \
         "a quarter of 30 rules", 1.0
-    yield "command, 2 threads", command["2 threads"], command["2 threads"] / command["1 threads"], "1 thread", 1.8
-    yield "command, 2 threads, `--brief`", command["2 threads brief"], \
-        command["2 threads brief"] / command["1 threads brief"], "1 thread", 1.8
-    yield "2 threads beside a busy program", command["2 threads beside a busy program"], \
-        command["2 threads beside a busy program"] / command["1 threads beside a busy program"], "1 thread", 1.0
-    yield "command to a file", command["1 threads to a file"], \
-        command["1 threads to a file"] / command["1 threads"], "to /dev/null", None
-    yield "command to a file, `--brief`", command["1 threads brief to a file"], \
-        command["1 threads brief to a file"] / command["1 threads brief"], "to /dev/null", None
+    for kind, name in (("", ""), (" brief", ", `--brief`")):
+        one, two = command["1" + kind], command["2" + kind]
+        yield f"command, 2 threads{name}", two[0], two[0] / one[0], "1 thread, wall time", 1.8
+        yield f"command, 2 threads{name}", two[1], two[1] / one[1], "1 thread, processor time of all threads", 1.0
+        to_file = command[f"1{kind} to a file"]
+        yield f"command to a file{name}", to_file[1], to_file[1] / one[1], "to /dev/null, processor time", None
+    yield "2 threads beside a busy program", command["2 beside"][0], \
+        command["2 beside"][0] / command["1 beside"][0], "1 thread beside it, wall time", 1.0
     for name, wanted in (("Node script", 12), ("Python script", None)):
         if name in script:
             yield "command, full, to a file", script["command, full"], script["command, full"] / script[name], \
@@ -143,10 +174,12 @@ def rows(stage, command, script):
 def main():
     parser = argparse.ArgumentParser(description=__doc__.split("\n", maxsplit=1)[0])
     parser.add_argument("--bulk", required=True, help="the program that times the stages")
+    parser.add_argument("--cold", required=True, help="the program that times a cold start")
     parser.add_argument("--heelrule", required=True, help="the command")
-    parser.add_argument("--records", type=int, default=40_000)
+    parser.add_argument("--records", type=int, default=20_000)
     given = parser.parse_args()
-    bulk, heelrule = (str(pathlib.Path(path).resolve()) for path in (given.bulk, given.heelrule))
+    bulk, cold, heelrule = (
+        str(pathlib.Path(path).resolve()) for path in (given.bulk, given.cold, given.heelrule))
     print(f"{machine()}; {given.records} records\n")
     with tempfile.TemporaryDirectory() as name:
         folder = pathlib.Path(name)
@@ -156,6 +189,9 @@ def main():
         print("| what | records a second | ratio | to | to reach |\n|---|---:|---:|---|---:|")
         for what, rate, ratio, to, wanted in table:
             print(f"| {what} | {rate:,.0f} | {ratio:.2f} | {to} | {wanted or ''} |")
+        print("\n| one inspection from a cold start, `everyday` | ms |\n|---|---:|")
+        for what, milliseconds in cold_start(cold, heelrule, folder):
+            print(f"| {what} | {milliseconds:.2f} |")
 
 
 if __name__ == "__main__":
