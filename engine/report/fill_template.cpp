@@ -73,13 +73,13 @@ struct Written {
 
 }  // namespace
 
-Parsed<std::string> fill_template(std::string_view text, const PageData& page) {
+Parsed<std::string> fill_template(std::string_view text, const PageData& data) {
   kainjow::mustache::mustache filled{std::string(text)};
   if (!filled.is_valid()) {
     return Problem{"the template cannot be read: " + filled.error_message(), ""};
   }
   filled.set_custom_escape([](const std::string& escaped) { return escaped; });
-  const data root = as_data(page);
+  const kainjow::mustache::data root = as_data(data);
   BoundedContext context(&root, text.size());
   Written written;
   filled.render(context, written);
