@@ -3,13 +3,16 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <boost/program_options.hpp>
 #include <thread>
+#include <utility>
 
 #include "cli/command_line_options.hpp"
 #include "cli/command_line_size.hpp"
 #include "engine/quantity/decimal.hpp"
 #include "engine/quantity/nearest.hpp"
+#include "version.hpp"
 
 namespace heelrule {
 namespace {
@@ -40,7 +43,13 @@ Grades recorded inspections (YAML or JSON) against a rule set and prints a
 report for each: safety first, the grade and whether it stands, what failed,
 passed and was not seen, with the reasons, and advice by what it would gain.
 
-  --as KIND              text (the default), json, or csv for many records
+  --as KIND              text (the default), json, html (a page to look at, print
+                         and hand out), or csv for many records
+  --to PLACE             a file for the report, or a folder for several pages;
+                         only you may read what is written there
+  --replace              write over a file that is there already
+  --mark FILE            the mark of your school, PNG or SVG, for pages
+  --without-client       leave out the client's code and all notes
   --language TAG         language of the report, such as es; may be given
                          again, first choice first
   --at-least GRADE       exit status 1 unless every grade is this one or better;
@@ -119,8 +128,14 @@ Parsed<BulkOrder> parse_bulk(const Options& parsed, const std::vector<std::strin
   const bool brief = parsed.given.count("brief") != 0;
   const bool failed = parsed.given.count("failed") != 0;
   const std::string as = value_of(parsed, "as").value_or("json");
-  if (as == "text") {
-    return Problem{"many records give no text", "write `--as json` or `--as csv`"};
+  if (as == "text" || as == "html") {
+    return Problem{fmt::format("many records give no {}", as == "text" ? "text" : "pages"),
+                   "write `--as json` or `--as csv`"};
+  }
+  for (const char* name : {"to", "mark", "without-client"}) {
+    if (parsed.given.count(name) != 0) {
+      return Problem{fmt::format("`--{}` is not for many records", name), "leave it out"};
+    }
   }
   if ((brief && failed) || (as == "csv" && (brief || failed))) {
     return Problem{fmt::format("`--{}` does not go with `{}`", brief ? "brief" : "failed",
@@ -137,12 +152,40 @@ Parsed<BulkOrder> parse_bulk(const Options& parsed, const std::vector<std::strin
   return order;
 }
 
+std::optional<ReportKind> find_report_kind(std::string_view name) {
+  constexpr std::array<std::pair<std::string_view, ReportKind>, 4> kinds{
+      {{"text", ReportKind::text},
+       {"json", ReportKind::json},
+       {"csv", ReportKind::csv},
+       {"html", ReportKind::html}}};
+  for (const auto& [word, kind] : kinds) {
+    if (word == name) {
+      return kind;
+    }
+  }
+  return std::nullopt;
+}
+
+Problem page_problem(const GradeCommand& command) {
+  const bool is_page = command.as == ReportKind::html;
+  if (command.mark && !is_page) {
+    return {"`--mark` is for pages", "write `--as html` with it"};
+  }
+  if (command.destination.existing == Existing::replace && !command.destination.to) {
+    return {"`--replace` is for files", "write `--to FILE` with it"};
+  }
+  if (is_page && command.inspections.size() > 1 && !command.destination.to) {
+    return {"several pages need a folder", "write `--to FOLDER`"};
+  }
+  return {};
+}
+
 Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
   Options parsed = options_of_all();
   const auto text = [] { return options::value<std::string>(); };
   parsed.known.add_options()("as", text())("language", options::value<std::vector<std::string>>())(
-      "at-least", text())("brief", "")("failed", "")("strict", "")("threads", text())("from",
-                                                                                      text());
+      "at-least", text())("brief", "")("failed", "")("strict", "")("threads", text())(
+      "from", text())("to", text())("replace", "")("mark", text())("without-client", "");
   if (Problem problem = parse_options("grade", arguments, parsed); !problem.message.empty()) {
     return problem;
   }
@@ -160,11 +203,12 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
       parsed.given.count("from") != 0 ||
       std::any_of(command.inspections.begin(), command.inspections.end(), ends_as_many);
   const std::string as = value_of(parsed, "as").value_or(many ? "json" : "text");
-  if (as != "text" && as != "json" && as != "csv") {
+  const auto kind = find_report_kind(as);
+  if (!kind) {
     return Problem{fmt::format("there is no report of kind `{}`", as),
-                   "write `text`, `json` or `csv`"};
+                   "write `text`, `json`, `html` or `csv`"};
   }
-  command.as = as == "json" ? ReportKind::json : as == "csv" ? ReportKind::csv : ReportKind::text;
+  command.as = *kind;
   if (many) {
     const auto order = parse_bulk(parsed, command.inspections);
     if (!order) {
@@ -178,6 +222,14 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
     command.languages = parsed.given["language"].as<std::vector<std::string>>();
   }
   command.at_least = value_of(parsed, "at-least");
+  command.destination.to = value_of(parsed, "to");
+  command.destination.existing =
+      parsed.given.count("replace") != 0 ? Existing::replace : Existing::keep;
+  command.mark = value_of(parsed, "mark");
+  command.without_client = parsed.given.count("without-client") != 0;
+  if (Problem problem = page_problem(command); !problem.message.empty()) {
+    return problem;
+  }
   return CommandLine{command, value_of(parsed, "rules-folder").value_or("")};
 }
 
@@ -207,7 +259,7 @@ Parsed<CommandLine> parse_command_line(const std::vector<std::string>& arguments
     return CommandLine{PrintCommand{std::string(general_help)}, {}};
   }
   if (name == "--version") {
-    return CommandLine{PrintCommand{fmt::format("heelrule {}\n", HEELRULE_VERSION)}, {}};
+    return CommandLine{PrintCommand{fmt::format("heelrule {}\n", version)}, {}};
   }
   if (name == "grade") {
     return parse_grade(rest);

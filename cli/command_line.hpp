@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "cli/report_files.hpp"
 #include "cli/size_values.hpp"
 #include "engine/quantity/parsed.hpp"
 #include "engine/report/verdict_lines.hpp"
@@ -17,7 +18,7 @@ struct ProofCommand {
   std::vector<std::string> rules;
 };
 
-enum class ReportKind { text, json, csv };
+enum class ReportKind { text, json, csv, html };
 
 enum class RecordKind { json_lines, csv };
 
@@ -36,6 +37,9 @@ struct GradeCommand {
   ReportKind as = ReportKind::text;
   std::vector<std::string> languages;
   std::optional<std::string> at_least;
+  Destination destination;
+  std::optional<std::string> mark;  ///< of the school, a file; of pages
+  bool without_client = false;
   std::optional<BulkOrder> bulk;  ///< where `inspections` is one file of many records, or `-`
 };
 

@@ -10,14 +10,14 @@
 #include "cli/bulk_command.hpp"
 #include "cli/files.hpp"
 #include "cli/load_program.hpp"
+#include "cli/load_record.hpp"
 #include "cli/output.hpp"
 #include "engine/quantity/nearest.hpp"
-#include "engine/reading/read_inspection.hpp"
-#include "engine/reading/text_gate.hpp"
+#include "engine/report/graded_page.hpp"
 #include "engine/report/json_report.hpp"
 #include "engine/report/text_report.hpp"
+#include "engine/report/without_client.hpp"
 #include "engine/scoring/grade.hpp"
-#include "engine/source/show_diagnostic.hpp"
 
 namespace heelrule {
 namespace {
@@ -28,21 +28,86 @@ class Grading {
       : command_(command), program_(program), at_least_(at_least) {}
 
   ExitStatus run() {
-    std::vector<std::string> reports;
-    for (const std::string& path : command_.inspections) {
-      add_report(path, reports);
+    status_ = read_mark();
+    if (status_ != ExitStatus::done) {
+      return status_;
     }
-    worsen(write_output(joined(std::move(reports))));
+    for (const std::string& path : command_.inspections) {
+      take(path);
+    }
+    worsen(write());
     return status_;
   }
 
  private:
   void worsen(ExitStatus found) { status_ = std::max(status_, found); }
 
+  ExitStatus read_mark() {
+    if (!command_.mark) {
+      return ExitStatus::done;
+    }
+    const auto bytes = read_file(*command_.mark);
+    if (!bytes) {
+      write_problem(bytes.problem());
+      return ExitStatus::input_missing;
+    }
+    const auto mark = school_mark(*bytes);
+    if (!mark) {
+      write_problem(
+          {fmt::format("`{}`: {}", *command_.mark, mark.problem().message), mark.problem().hint});
+      return ExitStatus::bad_data;
+    }
+    mark_ = *mark;
+    return ExitStatus::done;
+  }
+
+  void take(const std::string& path) {
+    auto inspection = load_record(path, program_.rules, status_);
+    if (!inspection) {
+      return;
+    }
+    if (command_.without_client) {
+      inspection = without_client(*std::move(inspection));
+    }
+    Verdict verdict = grade(program_, *inspection);
+    if (at_least_ && (!verdict.grade || verdict.lowest_grade > *at_least_)) {
+      worsen(ExitStatus::answer_is_no);
+    }
+    records_.push_back({*std::move(inspection), std::move(verdict)});
+  }
+
+  ExitStatus write() const {
+    switch (command_.as) {
+      case ReportKind::text:
+        return write_report({"report.txt", text()}, command_.destination);
+      case ReportKind::json:
+        return write_report({"report.json", json()}, command_.destination);
+      case ReportKind::csv:
+        break;  // of many records alone
+      case ReportKind::html:
+        return write_pages();
+    }
+    return ExitStatus::done;
+  }
+
+  std::string text() const {
+    const bool colour = colour_wanted() && !command_.destination.to;
+    std::vector<std::string> reports;
+    reports.reserve(records_.size());
+    for (const GradedRecord& record : records_) {
+      reports.push_back(
+          text_report(program_, record.inspection, record.verdict, {colour, command_.languages}));
+    }
+    return fmt::format("{}", fmt::join(reports, "\n\n"));
+  }
+
   // Several reports in JSON are one array, also where all but one inspection could not be read.
-  std::string joined(std::vector<std::string> reports) const {
-    if (command_.as == ReportKind::text) {
-      return fmt::format("{}", fmt::join(reports, "\n\n"));
+  std::string json() const {
+    std::vector<std::string> reports;
+    reports.reserve(records_.size());
+    for (const GradedRecord& record : records_) {
+      reports.push_back(
+          json_report(program_, record.inspection, record.verdict, command_.languages));
     }
     if (command_.inspections.size() == 1) {
       return reports.empty() ? std::string{} : reports.front();
@@ -56,34 +121,27 @@ class Grading {
     return fmt::format("[\n{}\n]\n", fmt::join(reports, ",\n"));
   }
 
-  void add_report(const std::string& path, std::vector<std::string>& reports) {
-    const auto text = read_file(path);
-    if (!text) {
-      write_problem(text.problem());
-      worsen(ExitStatus::input_missing);
-      return;
+  ExitStatus write_pages() const {
+    std::vector<NamedReport> pages;
+    std::vector<std::string> taken;
+    for (const GradedRecord& record : records_) {
+      const Inspection& about = record.inspection;
+      const std::string name =
+          fmt::format("{}{}{}-assessor", about.client, about.client.empty() ? "" : "-", about.date);
+      pages.push_back({file_name(name, "html", taken),
+                       graded_page(program_, record, nullptr, {command_.languages, mark_})});
     }
-    Sources sources;
-    const std::uint32_t source = sources.add(path, std::string(without_byte_order_mark(*text)));
-    const auto inspection = load_inspection(sources, source, program_.rules);
-    write_error(show(inspection.diagnostics(), sources));
-    if (!inspection) {
-      worsen(ExitStatus::bad_data);
-      return;
+    if (command_.inspections.size() > 1) {
+      return write_reports(pages, command_.destination);
     }
-    const Verdict verdict = grade(program_, *inspection);
-    if (at_least_ && (!verdict.grade || verdict.lowest_grade > *at_least_)) {
-      worsen(ExitStatus::answer_is_no);
-    }
-    reports.push_back(
-        command_.as == ReportKind::json
-            ? json_report(program_, *inspection, verdict, command_.languages)
-            : text_report(program_, *inspection, verdict, {colour_wanted(), command_.languages}));
+    return pages.empty() ? ExitStatus::done : write_report(pages.front(), command_.destination);
   }
 
   const GradeCommand& command_;
   const Program& program_;
   std::optional<std::size_t> at_least_;
+  std::optional<SchoolMark> mark_;
+  std::vector<GradedRecord> records_;
   ExitStatus status_ = ExitStatus::done;
 };
 

@@ -6,18 +6,15 @@
 #include <utility>
 #include <vector>
 
-#include "cli/files.hpp"
 #include "cli/load_program.hpp"
+#include "cli/load_record.hpp"
 #include "cli/output.hpp"
 #include "engine/fitting/fitting.hpp"
 #include "engine/fitting/visit_of_record.hpp"
 #include "engine/quantity/calendar_date.hpp"
-#include "engine/reading/read_inspection.hpp"
-#include "engine/reading/text_gate.hpp"
 #include "engine/report/fitting_json.hpp"
 #include "engine/report/fitting_text.hpp"
 #include "engine/scoring/grade.hpp"
-#include "engine/source/show_diagnostic.hpp"
 
 namespace heelrule {
 namespace {
@@ -64,16 +61,8 @@ class Sizing {
   }
 
   void take_file(const std::string& path) {
-    const auto text = read_file(path);
-    if (!text) {
-      return fail(ExitStatus::input_missing, text.problem());
-    }
-    Sources sources;
-    const std::uint32_t source = sources.add(path, std::string(without_byte_order_mark(*text)));
-    auto inspection = load_inspection(sources, source, program_.rules);
-    write_error(show(inspection.diagnostics(), sources));
+    auto inspection = load_record(path, program_.rules, status_);
     if (!inspection) {
-      status_ = std::max(status_, ExitStatus::bad_data);
       return;
     }
     records_.push_back({path, *std::move(inspection)});

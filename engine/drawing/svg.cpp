@@ -52,7 +52,11 @@ SvgWriter::SvgWriter(const PictureWords& words, std::string_view sizes, std::str
 
 SvgWriter SvgWriter::to_scale(const PictureWords& words, double width, double height,
                               std::string_view kind) {
-  return {words, fmt::format("viewBox=\"0 0 {} {}\"", svg_number(width), svg_number(height)), kind};
+  return {words,
+          fmt::format("viewBox=\"0 0 {} {}\" width=\"{}\" height=\"{}\"", svg_number(width),
+                      svg_number(height), svg_number(width * pixels_a_unit),
+                      svg_number(height * pixels_a_unit)),
+          kind};
 }
 
 SvgWriter SvgWriter::stretching(const PictureWords& words, double height, std::string_view kind) {

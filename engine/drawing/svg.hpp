@@ -43,11 +43,15 @@ struct PictureWords {
 /// What is not finite, or beyond a million, is drawn at 0: nothing that was measured comes to that.
 std::string svg_number(double value);
 
+/// How large the unit of a picture to scale is drawn at most: so all of a page are of one scale.
+constexpr double pixels_a_unit = 1.5;
+
 /// Writes one picture. `kind` is always a word of ours, by which the style of the page finds the
 /// element (`drawing_style`); every text that comes from people is escaped here.
 class SvgWriter {
  public:
-  /// A picture to scale, in units of its own; the page makes it as large as it has room for.
+  /// A picture to scale, in units of its own, each `pixels_a_unit` large; the page makes it smaller
+  /// where it has less room.
   static SvgWriter to_scale(const PictureWords& words, double width, double height,
                             std::string_view kind);
 

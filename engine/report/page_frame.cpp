@@ -41,6 +41,7 @@ std::string framed_page(const PageFrame& frame) {
   data.markup("style", std::string(page_style()) + std::string(drawing_style()));
   data.markup("running_heads", running_heads(frame));
   data.markup("patterns", std::string(picture_patterns()));
+  data.markup("head", frame.head);
   data.markup("first", frame.first);
   data.markup("body", frame.body);
   data.markup("last", frame.last);

@@ -17,7 +17,8 @@ struct PageFrame {
   std::string running_left;   ///< words at the head of each sheet: `C-014`
   std::string running_right;  ///< `2026-10-03`
   std::string kind;           ///< a word of ours, for the style: `client`
-  std::string first;          ///< markup before all else: what a practitioner must see first
+  std::string head;           ///< markup: the title and whom the page is about
+  std::string first;          ///< markup before the body: what a practitioner must see first
   std::string body;           ///< markup
   std::string last;           ///< markup after all else: the cautions
   std::string style;          ///< CSS of the school; ours is read after it

@@ -7,10 +7,9 @@
 #include <utility>
 #include <vector>
 
-#include "engine/quantity/decimal.hpp"
 #include "engine/report/account.hpp"
 #include "engine/report/text_page.hpp"
-#include "engine/report/value_words.hpp"
+#include "engine/report/verdict_words.hpp"
 
 namespace heelrule {
 namespace {
@@ -53,18 +52,8 @@ class TextWriter {
     line_of({{"seen by ", inspection_.observer}, {"on ", inspection_.date}});
     line_of({{"rules ", program_.rules.name},
              {"edition ", program_.rules.edition},
-             {"recorded for ", other_rules()}});
+             {"recorded for ", other_rules(program_, inspection_)}});
     line_of({{"Note: ", inspection_.note}});
-  }
-
-  // The rule set that the record was made for, where it is not the one that it is graded by.
-  std::string_view other_rules() const {
-    std::string_view name = program_.rules.name;
-    name.remove_prefix(name.rfind('/') + 1);
-    name.remove_suffix(name.ends_with(".yaml") ? 5 : 0);
-    return inspection_.rules == name || inspection_.rules == program_.rules.name
-               ? std::string_view{}
-               : std::string_view(inspection_.rules);
   }
 
   // The parts that are known, each after its label.
@@ -120,23 +109,9 @@ class TextWriter {
     }
   }
 
-  enum class Answered { yes, no, not_at_all };
-
   std::vector<const SafetyAccount*> answered(Answered how) const {
-    std::vector<const SafetyAccount*> chosen;
-    for (const SafetyAccount& told : account_.safety) {
-      const SafetyAnswer& answer = verdict_.safety[told.answer];
-      const Answered found = answer.yes     ? Answered::yes
-                             : answer.asked ? Answered::no
-                                            : Answered::not_at_all;
-      if (found == how) {
-        chosen.push_back(&told);
-      }
-    }
-    return chosen;
+    return answered_with(how, account_, verdict_);
   }
-
-  std::string points(double value) const { return score_words(value, program_.grade_bounds); }
 
   void grade() {
     page_.heading(account_.grade.empty() ? std::string("No grade")
@@ -145,14 +120,8 @@ class TextWriter {
     if (!account_.means.empty()) {
       page_.item(account_.means);
     }
-    if (const auto score = verdict_.score.points()) {
-      std::string words = fmt::format("Score {} of 100", points(*score));
-      if (verdict_.score.open_weight > 0) {
-        words += fmt::format("; with what was not seen it can lie from {} to {}",
-                             points(verdict_.score.lowest_points()),
-                             points(verdict_.score.highest_points()));
-      }
-      page_.item(words + ".");
+    if (verdict_.score.points()) {
+      page_.item(score_sentence(program_, verdict_));
     }
     if (!account_.caps.empty()) {
       page_.item(account_.caps);
@@ -183,29 +152,10 @@ class TextWriter {
     for (std::size_t i = 0; i < account_.sections.size(); ++i) {
       const Score& score = verdict_.sections[i];
       if (score.weight + score.open_weight > 0) {
-        rows.emplace_back(account_.sections[i], section_score(score));
+        rows.emplace_back(account_.sections[i], section_score_words(score));
       }
     }
     page_.table(rows);
-  }
-
-  static std::string section_score(const Score& score) {
-    const auto got = score.points();
-    if (!got) {
-      return "not seen";
-    }
-    const std::string points = fmt::format("{:>5.1f} of 100", *got);
-    return score.open_weight > 0 ? fmt::format("{} ({:.1f} to {:.1f})", points,
-                                               score.lowest_points(), score.highest_points())
-                                 : points;
-  }
-
-  std::string worth(const Finding& finding) const {
-    const double earned = finding.weight * finding.credit / full_credit / weight_step;
-    const std::string_view must = program_.rules.rules[finding.rule].caps ? ", must" : "";
-    return finding.weight == 0 ? fmt::format("carries no weight{}", must)
-                               : fmt::format("earns {} of {}{}", with_places(earned, 2),
-                                             with_places(finding.weight / weight_step, 2), must);
   }
 
   void findings(Status status, std::string_view title) {
@@ -219,7 +169,8 @@ class TextWriter {
         page_.heading(title, status == Status::fail ? Tone::urgent : Tone::usual);
       }
       any = true;
-      page_.item(fmt::format("{}: {} ({})", told.title, told.readings, worth(finding)));
+      page_.item(
+          fmt::format("{}: {} ({})", told.title, told.readings, worth_words(program_, finding)));
       if (!told.sentence.empty()) {
         page_.detail(told.sentence);
       }
@@ -299,24 +250,12 @@ class TextWriter {
     std::size_t number = 0;
     for (const Said& said : account_.advice) {
       page_.numbered(++number, fmt::format("{}: {}{}", said.title, said.words,
-                                           gain(verdict_.findings[said.finding].gain)));
+                                           gain_words(verdict_.findings[said.finding].gain)));
     }
     if (!account_.held_advice.empty()) {
       page_.heading("Advice held back");
-      page_.item(
-          fmt::format("{} held back until a licensed practitioner has seen the feet.",
-                      account_.held_advice.size() == 1
-                          ? std::string("1 piece of advice is")
-                          : fmt::format("{} pieces of advice are", account_.held_advice.size())));
+      page_.item(held_back_words(account_.held_advice.size()));
     }
-  }
-
-  static std::string gain(double points) {
-    const std::string words = with_places(points, 1);
-    if (words == "0") {
-      return points > 0 ? " (less than 0.1 points)" : "";
-    }
-    return fmt::format(" (up to {} {})", words, words == "1" ? "point" : "points");
   }
 
   void usual_cautions() {

@@ -20,7 +20,8 @@ TEST_CASE(
 TEST_CASE("a picture names itself for those who do not see it, with its words escaped") {
   SvgWriter svg = SvgWriter::to_scale({"feet", "Feet & shoes", "<left>"}, 300, 200, "feet");
   CHECK(svg.take() ==
-        "<svg class=\"picture feet\" viewBox=\"0 0 300 200\" role=\"img\" "
+        "<svg class=\"picture feet\" viewBox=\"0 0 300 200\" width=\"450\" height=\"300\" "
+        "role=\"img\" "
         "aria-labelledby=\"feet-title feet-words\"><title id=\"feet-title\">Feet &amp; "
         "shoes</title><desc id=\"feet-words\">&lt;left&gt;</desc></svg>");
 }

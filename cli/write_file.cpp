@@ -1,0 +1,120 @@
+#include "cli/write_file.hpp"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstdio>
+#include <cstdlib>
+#include <cstring>
+
+namespace heelrule {
+namespace {
+
+constexpr mode_t owner_alone = 0600;
+
+Problem cannot_write(const std::string& path, int reason) {
+  return {fmt::format("cannot write `{}`: {}", path, std::strerror(reason)), ""};
+}
+
+std::string folder_of(const std::string& path) {
+  const std::size_t slash = path.rfind('/');
+  return slash == std::string::npos ? "." : slash == 0 ? "/" : path.substr(0, slash);
+}
+
+// A file that has no name of its own yet, and goes away unless it gets one.
+class Unnamed {
+ public:
+  explicit Unnamed(const std::string& path) : name_(folder_of(path) + "/.heelrule-XXXXXX") {
+    number_ = ::mkostemp(name_.data(), O_CLOEXEC);
+  }
+  ~Unnamed() {
+    if (number_ >= 0) {
+      ::close(number_);
+      ::unlink(name_.c_str());
+    }
+  }
+  Unnamed(const Unnamed&) = delete;
+  Unnamed& operator=(const Unnamed&) = delete;
+  Unnamed(Unnamed&&) = delete;
+  Unnamed& operator=(Unnamed&&) = delete;
+
+  bool is_open() const { return number_ >= 0; }
+
+  // Each of these is 0, or the reason why it failed. A failed fsync is not tried again: what was
+  // not written is gone from memory by then.
+  int write(std::string_view text) const {
+    while (!text.empty()) {
+      const ssize_t written = ::write(number_, text.data(), text.size());
+      if (written < 0 && errno != EINTR) {
+        return errno;
+      }
+      text.remove_prefix(written < 0 ? 0 : static_cast<std::size_t>(written));
+    }
+    return ::fsync(number_) == 0 ? 0 : errno;
+  }
+
+  int permit_as(const std::string& path) const {
+    struct stat status{};
+    const mode_t mode = ::stat(path.c_str(), &status) == 0 ? status.st_mode & 0777U : owner_alone;
+    return ::fchmod(number_, mode) == 0 ? 0 : errno;
+  }
+
+  // `link` is the one call that never replaces.
+  int name_as(const std::string& path, Existing existing) const {
+    const int done = existing == Existing::replace ? std::rename(name_.c_str(), path.c_str())
+                                                   : ::link(name_.c_str(), path.c_str());
+    return done == 0 ? 0 : errno;
+  }
+
+ private:
+  std::string name_;
+  int number_ = -1;
+};
+
+// A new name is safe once its folder is on the disk.
+void settle_folder(const std::string& path) {
+  const int number = ::open(folder_of(path).c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  if (number >= 0) {
+    ::fsync(number);
+    ::close(number);
+  }
+}
+
+}  // namespace
+
+Problem write_file(const std::string& path, std::string_view text, Existing existing) {
+  const Unnamed file(path);
+  if (!file.is_open()) {
+    return cannot_write(path, errno);
+  }
+  int reason = file.permit_as(path);
+  reason = reason != 0 ? reason : file.write(text);
+  reason = reason != 0 ? reason : file.name_as(path, existing);
+  if (reason == EEXIST) {
+    return {fmt::format("`{}` is there already", path), "write `--replace` to write over it"};
+  }
+  if (reason != 0) {
+    return cannot_write(path, reason);
+  }
+  settle_folder(path);
+  return {};
+}
+
+Problem make_folder(const std::string& path) {
+  constexpr mode_t owner_looks = 0700;
+  const int reason = ::mkdir(path.c_str(), owner_looks) == 0 ? 0 : errno;
+  if (reason == 0 || is_folder(path)) {
+    return {};
+  }
+  return {fmt::format("cannot make the folder `{}`: {}", path, std::strerror(reason)), ""};
+}
+
+bool is_folder(const std::string& path) {
+  struct stat status{};
+  return ::stat(path.c_str(), &status) == 0 && S_ISDIR(status.st_mode);
+}
+
+}  // namespace heelrule

@@ -1,0 +1,110 @@
+#include "engine/report/finding_data.hpp"
+
+#include <fmt/format.h>
+
+#include <utility>
+
+#include "engine/report/finding_ruler.hpp"
+#include "engine/report/json_parts.hpp"
+#include "engine/report/verdict_words.hpp"
+
+namespace heelrule {
+namespace {
+
+// By its rule and side: two records need not have the same findings in number.
+const Finding* same_finding(const Verdict& verdict, const Finding& finding) {
+  for (const Finding& other : verdict.findings) {
+    if (other.rule == finding.rule && other.side == finding.side) {
+      return &other;
+    }
+  }
+  return nullptr;
+}
+
+std::string picture(const ReportSubject& subject, const FindingAccount& told) {
+  const Finding& finding = subject.record.verdict.findings[told.finding];
+  std::optional<FindingOfRecord> earlier;
+  if (subject.earlier != nullptr) {
+    if (const Finding* before = same_finding(subject.earlier->verdict, finding)) {
+      earlier.emplace(FindingOfRecord{subject.earlier->inspection, *before});
+    }
+  }
+  const auto ruler = finding_ruler(subject.program, ruler_id(told.finding), told.title,
+                                   FindingOfRecord{subject.record.inspection, finding}, earlier);
+  return ruler ? draw(*ruler) : "";
+}
+
+// How a trait that was worked out came about: its name and its formula.
+std::string formula(const ReportSubject& subject, const Finding& finding) {
+  const Trait& trait =
+      subject.program.rules.traits[subject.program.rule_programs[finding.rule].trait];
+  const auto* derived = std::get_if<DerivedKind>(&trait.kind);
+  return derived == nullptr ? "" : fmt::format("{} = {}", trait.name, derived->formula.value);
+}
+
+void add_finding(const ReportSubject& subject, const FindingAccount& told, PageData& entry) {
+  const Finding& finding = subject.record.verdict.findings[told.finding];
+  const Trait& trait =
+      subject.program.rules.traits[subject.program.rule_programs[finding.rule].trait];
+  entry.words("title", told.title);
+  entry.words("read", told.readings);
+  entry.words("says", told.sentence);
+  entry.fact("own_words", told.own_words);
+  if (is_judged(finding.status)) {
+    entry.words("worth", worth_words(subject.program, finding));
+  }
+  entry.fact("must", subject.program.rules.rules[finding.rule].caps.has_value());
+  entry.words("because", told.because);
+  entry.words("source", told.source);
+  entry.words("formula", formula(subject, finding));
+  entry.words("how", trait.how.in(subject.languages));
+  entry.each("notes", told.notes);
+  entry.markup("picture", picture(subject, told));
+}
+
+// A heading with all findings of one status; nothing where there are none.
+void add_group(const ReportSubject& subject, Status status, std::string_view heading,
+               PageData& data) {
+  PageData group;
+  bool any = false;
+  for (const FindingAccount& told : subject.account.findings) {
+    if (subject.record.verdict.findings[told.finding].status == status) {
+      add_finding(subject, told, group.add("findings"));
+      any = true;
+    }
+  }
+  if (any) {
+    group.words("heading", heading);
+    group.fact("is_failed", status == Status::fail);
+    data.add("groups") = std::move(group);
+  }
+}
+
+void add_list(const ReportSubject& subject, Status status, std::string_view list, PageData& data) {
+  bool any = false;
+  for (const FindingAccount& told : subject.account.findings) {
+    if (subject.record.verdict.findings[told.finding].status == status) {
+      add_finding(subject, told, data.add(list));
+      any = true;
+    }
+  }
+  data.fact(fmt::format("any_{}", list), any);
+}
+
+}  // namespace
+
+void add_findings(const ReportSubject& subject, PageData& data) {
+  add_group(subject, Status::fail, "Failed", data);
+  add_group(subject, Status::part, "Passed in part", data);
+  add_list(subject, Status::pass, "passed", data);
+  add_list(subject, Status::not_seen, "not_seen", data);
+  std::vector<std::string_view> others;
+  for (const FindingAccount& told : subject.account.findings) {
+    if (subject.record.verdict.findings[told.finding].status == Status::does_not_apply) {
+      others.push_back(told.title);
+    }
+  }
+  data.words("not_applicable", others.empty() ? "" : fmt::format("{}.", fmt::join(others, "; ")));
+}
+
+}  // namespace heelrule

@@ -1,0 +1,29 @@
+// What a graded page is about: one record, its verdict, and perhaps the record before it.
+#pragma once
+
+#include <optional>
+
+#include "engine/model/inspection.hpp"
+#include "engine/model/verdict.hpp"
+#include "engine/report/account.hpp"
+#include "engine/scoring/program.hpp"
+
+namespace heelrule {
+
+/// A record and what it came to.
+struct GradedRecord {
+  Inspection inspection;
+  Verdict verdict;
+};
+
+/// Everything that parts of a page are made from. All of it outlives the page.
+struct ReportSubject {
+  const Program& program;
+  const GradedRecord& record;
+  const GradedRecord*
+      earlier;             ///< of the same client or pair, graded by the same rules; may be null
+  const Account& account;  ///< of `record`
+  std::span<const std::string> languages;  ///< as `fallback_order` gives them
+};
+
+}  // namespace heelrule

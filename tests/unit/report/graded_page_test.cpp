@@ -1,0 +1,115 @@
+#include "engine/report/graded_page.hpp"
+
+#include <catch2/catch.hpp>
+
+#include "tests/unit/report/graded.hpp"
+
+namespace heelrule {
+namespace {
+
+const std::string house = R"(title: House
+sections: {fit: {title: Fit}}
+safety:
+  numb: {ask: "Are the feet numb?", per: client, referral: See somebody about the feeling.}
+traits:
+  foot: {ask: Length of the foot, measure: mm, per: foot, doubt: 1 mm}
+  inside: {ask: Length inside, measure: mm, per: shoe}
+  gap: {ask: Gap, derive: inside - foot, shown: mm}
+  firm: {ask: Is it firm, answer: yes or no}
+rules:
+  gap: {section: fit, weight: 3, must: {caps: poor}, reads: gap, because: Toes need room.,
+    source: common practice, caution: Toes may lie back., advice: Try the next length.,
+    bands: [{name: short, below: 10 mm, earns: 0}, {name: right, earns: 100 %}]}
+  firm: {section: fit, weight: 1, reads: firm, because: It holds., source: house choice: ours,
+    levels: {yes: 100 %, no: 0}}
+grades: {good: {from: 80, means: Keep it.}, poor: {from: 0, means: Leave it.}}
+cautions: {none: This is no diagnosis.}
+)";
+
+std::string page(const std::string& record) {
+  std::string rules = house;
+  rules.replace(rules.find("house choice: ours"), 18, "\"house choice: ours\"");
+  const Graded sample =
+      graded(rules, "inspection: {rules: house, client: C-001, date: 2026-10-03}\n" + record);
+  return graded_page(sample.program, {sample.inspection, sample.verdict}, nullptr, {});
+}
+
+std::size_t place(const std::string& text, const std::string& part) {
+  const std::size_t at = text.find(part);
+  INFO(part);
+  REQUIRE(at != std::string::npos);
+  return at;
+}
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+const std::string seen =
+    "found: {foot: {left: 240 mm, right: 243 mm}, inside: 251 mm, firm: yes}\n";
+
+TEST_CASE("a page says whom it is about, then what a practitioner must see, then the grade") {
+  const std::string text = page("safety: {numb: yes}\n" + seen);
+  CHECK(place(text, "<h1>House</h1>") < place(text, "See a licensed practitioner first"));
+  CHECK(place(text, "See somebody about the feeling.") < place(text, ">poor</p>"));
+  CHECK(place(text, ">poor") < place(text, "<strong>Gap:</strong> Toes may lie back."));
+  CHECK(place(text, "Toes may lie back.") < place(text, "<li>This is no diagnosis.</li>"));
+}
+
+TEST_CASE("advice that waits for a practitioner is counted, and stands nowhere on the page") {
+  const std::string text = page("safety: {numb: yes}\n" + seen);
+  CHECK(holds(text, "1 piece of advice is held back"));
+  CHECK(!holds(text, "Try the next length."));
+  CHECK(holds(page("safety: {numb: no}\n" + seen), "Try the next length."));
+}
+
+TEST_CASE("every number can be followed from what was recorded to the score") {
+  const std::string text = page("safety: {numb: no}\n" + seen);
+  CHECK(holds(text, ">240 mm</td><td>243 mm</td><td>1 mm</td>"));  // what was read
+  CHECK(holds(text, "<td>11 mm</td><td>8 mm</td>"));               // what follows from it
+  CHECK(holds(text, "gap = inside - foot"));                       // how
+  CHECK(holds(text, "left 11 mm, right 8 mm"));                    // what the rule read
+  CHECK(holds(text, "earns 0 of 3, must"));                        // what it earned
+  CHECK(holds(text, "Toes need room."));                           // why
+  CHECK(holds(text, "common practice"));                           // by whom
+  CHECK(holds(text, "<td class=\"number\">1</td><td class=\"number\">4</td>"));  // the sum
+  CHECK(holds(text, "Score 25.0 of 100."));
+}
+
+TEST_CASE("a measure has its ruler, with the numbers of the words beside it") {
+  const std::string text = page("safety: {numb: no}\n" + seen);
+  CHECK(holds(text, ">left 11 mm</text>"));
+  CHECK(holds(text, ">right 8 mm</text>"));
+  CHECK(holds(text, "<title id=\"ruler-1-title\">Gap</title>"));
+}
+
+TEST_CASE("what was not seen is named with what it needs, and leaves the grade open") {
+  const std::string text = page("safety: {numb: no}\nfound: {firm: yes}\n");
+  CHECK(holds(text, "<h2>Not seen</h2>"));
+  CHECK(holds(text, "It needs: Length of the foot; Length inside."));
+  CHECK(holds(text, "To settle it, record:"));
+}
+
+TEST_CASE("a record of nothing has a page all the same") {
+  const std::string text = page("");
+  CHECK(holds(text, "There is no grade: nothing that counts was seen."));
+  CHECK(holds(text, "Safety questions without an answer: ask them first"));
+}
+
+TEST_CASE("words from a record are words on the page") {
+  Graded sample =
+      graded(one_rule("[{name: low, below: 9 mm, earns: 0}, {name: high, earns: 100 %}]"),
+             one_record("8 mm", "8 mm"));
+  sample.inspection.client = "</title><script>alert(1)</script>";
+  sample.inspection.note = "a \"quoted\" <b>note</b>";
+  sample.inspection.observations[0].note = "<img src=x onerror=alert(1)>";
+  const std::string text =
+      graded_page(sample.program, {sample.inspection, sample.verdict}, nullptr, {});
+  CHECK(!holds(text, "<script"));
+  CHECK(!holds(text, "<b>note"));
+  CHECK(!holds(text, "<img"));
+  CHECK(holds(text, "&lt;script&gt;"));
+}
+
+}  // namespace
+}  // namespace heelrule
