@@ -8,6 +8,7 @@
 #include <thread>
 #include <utility>
 
+#include "cli/command_line_agree.hpp"
 #include "cli/command_line_options.hpp"
 #include "cli/command_line_size.hpp"
 #include "engine/quantity/decimal.hpp"
@@ -27,6 +28,7 @@ usage: heelrule COMMAND ...
   grade RULES INSPECTION...   the graded report, with the reason of each finding
   proof RULES...              every mistake in a rule set, each at its place
   size RULES INSPECTION...    two feet to sizes, socks, and when to measure again
+  agree --ratings FILE        how far observers agree who rated the same things
 
 `heelrule COMMAND --help` tells more. RULES is a file, or the name of a rule set
 that ships: everyday, child, work, older-adult, at-risk-foot; or one of their
@@ -270,8 +272,12 @@ Parsed<CommandLine> parse_command_line(const std::vector<std::string>& arguments
   if (name == "size") {
     return parse_size(rest);
   }
+  if (name == "agree") {
+    return parse_agree(rest);
+  }
   Nearest nearest(name);
-  for (const std::string_view known : {"grade", "proof", "size", "help", "--help", "--version"}) {
+  for (const std::string_view known :
+       {"grade", "proof", "size", "agree", "help", "--help", "--version"}) {
     nearest.offer(known);
   }
   return Problem{fmt::format("there is no command `{}`", name),

@@ -55,6 +55,13 @@ struct SizeCommand {
   std::vector<std::string> languages;
 };
 
+/// `heelrule agree --ratings FILE`
+struct AgreeCommand {
+  std::string ratings;             ///< a table of ratings
+  std::vector<std::string> scale;  ///< its levels, lowest first; none: names or numbers
+  ReportKind as = ReportKind::text;
+};
+
 /// Print a text and stop: help, or the version.
 struct PrintCommand {
   std::string text;
@@ -62,7 +69,7 @@ struct PrintCommand {
 
 /// A command with what all of them share.
 struct CommandLine {
-  std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand> command;
+  std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand, AgreeCommand> command;
   std::string rules_folder;  ///< of the rule sets that ship; empty: where they are installed
 };
 

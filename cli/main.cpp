@@ -3,6 +3,7 @@
 #include <variant>
 #include <vector>
 
+#include "cli/agree_command.hpp"
 #include "cli/command_line.hpp"
 #include "cli/grade_command.hpp"
 #include "cli/load_program.hpp"
