@@ -10,6 +10,7 @@
 
 #include "cli/command_line_agree.hpp"
 #include "cli/command_line_options.hpp"
+#include "cli/command_line_pass.hpp"
 #include "cli/command_line_size.hpp"
 #include "engine/quantity/decimal.hpp"
 #include "engine/quantity/nearest.hpp"
@@ -28,7 +29,8 @@ usage: heelrule COMMAND ...
   grade RULES INSPECTION...   the graded report, with the reason of each finding
   proof RULES...              every mistake in a rule set, each at its place
   size RULES INSPECTION...    two feet to sizes, socks, and when to measure again
-  agree --ratings FILE        how far observers agree who rated the same things
+  agree RULES RECORD...       how far a class agrees, and what keeps it from it
+  pass SHEET                  a pass mark, with its error and who would pass
 
 `heelrule COMMAND --help` tells more. RULES is a file, or the name of a rule set
 that ships: everyday, child, work, older-adult, at-risk-foot; or one of their
@@ -275,9 +277,12 @@ Parsed<CommandLine> parse_command_line(const std::vector<std::string>& arguments
   if (name == "agree") {
     return parse_agree(rest);
   }
+  if (name == "pass") {
+    return parse_pass(rest);
+  }
   Nearest nearest(name);
   for (const std::string_view known :
-       {"grade", "proof", "size", "agree", "help", "--help", "--version"}) {
+       {"grade", "proof", "size", "agree", "pass", "help", "--help", "--version"}) {
     nearest.offer(known);
   }
   return Problem{fmt::format("there is no command `{}`", name),

@@ -55,11 +55,23 @@ struct SizeCommand {
   std::vector<std::string> languages;
 };
 
-/// `heelrule agree --ratings FILE`
+/// `heelrule agree RULES RECORD…`, or `heelrule agree --ratings FILE`
 struct AgreeCommand {
-  std::string ratings;             ///< a table of ratings
-  std::vector<std::string> scale;  ///< its levels, lowest first; none: names or numbers
+  std::string rules;
+  std::vector<std::string> records;  ///< files and folders
+  std::string ratings;               ///< in place of records: a table of ratings
+  std::vector<std::string> scale;    ///< its levels, lowest first; none: names or numbers
   ReportKind as = ReportKind::text;
+  std::vector<std::string> languages;
+  std::optional<std::string> proposal;  ///< the file for proposed changes of the rule set
+  Destination destination;
+};
+
+/// `heelrule pass SHEET`
+struct PassCommand {
+  std::string sheet;
+  ReportKind as = ReportKind::text;
+  Destination destination;
 };
 
 /// Print a text and stop: help, or the version.
@@ -69,7 +81,8 @@ struct PrintCommand {
 
 /// A command with what all of them share.
 struct CommandLine {
-  std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand, AgreeCommand> command;
+  std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand, AgreeCommand, PassCommand>
+      command;
   std::string rules_folder;  ///< of the rule sets that ship; empty: where they are installed
 };
 

@@ -10,13 +10,34 @@ namespace {
 
 namespace options = boost::program_options;
 
-constexpr std::string_view agree_help = R"(usage: heelrule agree --ratings FILE.csv [options]
+constexpr std::string_view agree_help = R"(usage: heelrule agree RULES RECORD... [options]
+       heelrule agree --ratings FILE.csv [options]
 
-How far observers agree who rated the same subjects: what share of their ratings
-agree, what is left when chance is taken off, how far measurements scatter; each
-with the interval that holds the true figure 19 times in 20, and in a sentence.
+How far a class agrees whose students recorded the same shoes: who stands apart,
+which questions confuse everybody, which shoes split the class; then for the
+grade, the score, each section and each question how much of the agreement is
+more than chance, and how far readings scatter. Each figure comes with the
+interval that holds the true one 19 times in 20, and in a sentence.
 
-FILE.csv has a row for each subject and a column for each observer:
+RECORD is a record (YAML or JSON), many in one (.jsonl or .csv), or a folder of
+such files. `observer` says whose it is; `client` and the label of the shoe say
+which shoe it is of, and are to be the same in all records of it. Not every
+student needs to have seen every shoe.
+
+  --as KIND              text (the default), json, or html: a page for a
+                         browser or a printer; of records
+  --to PLACE             a file for the report, or a folder; only you may read it
+  --write FILE           propose changes of the rule set, from how far readings
+                         scatter, as a rule file that builds on it: to be looked
+                         through, and to stand in the same folder
+  --replace              write over files that are there already
+  --language TAG         language of what the rule set says, such as es; may be
+                         given again, first choice first
+  --rules-folder FOLDER  where the rule sets that ship are
+  --help                 print this help
+
+Without a rule set, from a table with a row for each subject and a column for
+each observer:
 
   subject,S-01,S-02,S-03      names of the observers; the first column may be
   shoe 1,firm,firm,medium     left out, and the first line too where it is plain
@@ -26,16 +47,38 @@ FILE.csv has a row for each subject and a column for each observer:
   --scale LEVELS         the levels in order, lowest first: soft,medium,firm;
                          levels that nobody used are kept. Without it numbers are
                          measurements, and words are names without an order.
-  --as KIND              text (the default) or json
-  --help                 print this help
 )";
+
+// A table or records: one of them, and not both.
+Problem take_source(const Options& parsed, AgreeCommand& command) {
+  if (const auto ratings = value_of(parsed, "ratings")) {
+    command.ratings = *ratings;
+    if (!parsed.operands.empty()) {
+      return {"`--ratings` does not go with a rule set and records", "leave one of the two out"};
+    }
+    return {};
+  }
+  if (parsed.given.count("scale") != 0) {
+    return {"`--scale` is for a table of ratings",
+            "give the table with `--ratings FILE.csv`; a rule set has scales of its own"};
+  }
+  if (parsed.operands.size() < 2) {
+    return {"agree needs a rule set and the records of a class",
+            "write `heelrule agree RULES RECORD...`, or `heelrule agree --ratings FILE.csv`"};
+  }
+  command.rules = parsed.operands.front();
+  command.records.assign(parsed.operands.begin() + 1, parsed.operands.end());
+  return {};
+}
 
 }  // namespace
 
 Parsed<CommandLine> parse_agree(const std::vector<std::string>& arguments) {
   Options parsed = options_of_all();
   const auto text = [] { return options::value<std::string>(); };
-  parsed.known.add_options()("ratings", text())("scale", text())("as", text());
+  parsed.known.add_options()("ratings", text())("scale", text())("as", text())(
+      "language", options::value<std::vector<std::string>>())("to", text())("write", text())(
+      "replace", "");
   if (Problem problem = parse_options("agree", arguments, parsed); !problem.message.empty()) {
     return problem;
   }
@@ -43,9 +86,8 @@ Parsed<CommandLine> parse_agree(const std::vector<std::string>& arguments) {
     return CommandLine{PrintCommand{std::string(agree_help)}, {}};
   }
   AgreeCommand command;
-  command.ratings = value_of(parsed, "ratings").value_or("");
-  if (command.ratings.empty() || !parsed.operands.empty()) {
-    return Problem{"agree needs a table of ratings", "write `heelrule agree --ratings FILE.csv`"};
+  if (Problem problem = take_source(parsed, command); !problem.message.empty()) {
+    return problem;
   }
   if (const auto scale = value_of(parsed, "scale")) {
     const auto levels = parse_scale(*scale);
@@ -55,10 +97,21 @@ Parsed<CommandLine> parse_agree(const std::vector<std::string>& arguments) {
     command.scale = *levels;
   }
   const std::string as = value_of(parsed, "as").value_or("text");
-  if (as != "text" && as != "json") {
-    return Problem{fmt::format("there is no report of kind `{}`", as), "write `text` or `json`"};
+  if (as == "html" && !command.ratings.empty()) {
+    return Problem{"a table of ratings gives no page", "write `--as text` or `--as json`"};
   }
-  command.as = as == "json" ? ReportKind::json : ReportKind::text;
+  if (as != "text" && as != "json" && as != "html") {
+    return Problem{fmt::format("there is no report of kind `{}`", as),
+                   "write `text`, `json` or `html`"};
+  }
+  command.as = as == "json" ? ReportKind::json : as == "html" ? ReportKind::html : ReportKind::text;
+  command.languages = values_of(parsed, "language");
+  command.destination = destination_in(parsed);
+  command.proposal = value_of(parsed, "write");
+  if (command.proposal && !command.ratings.empty()) {
+    return Problem{"`--write` is for the records of a class",
+                   "a table of ratings has no rule set that could be changed"};
+  }
   return CommandLine{command, value_of(parsed, "rules-folder").value_or("")};
 }
 

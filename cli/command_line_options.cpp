@@ -87,4 +87,9 @@ std::vector<std::string> values_of(const Options& parsed, const char* name) {
                                        : parsed.given[name].as<std::vector<std::string>>();
 }
 
+Destination destination_in(const Options& parsed) {
+  return {value_of(parsed, "to"),
+          parsed.given.count("replace") != 0 ? Existing::replace : Existing::keep};
+}
+
 }  // namespace heelrule

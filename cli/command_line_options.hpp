@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "cli/report_files.hpp"
 #include "engine/quantity/parsed.hpp"
 
 namespace heelrule {
@@ -31,5 +32,8 @@ std::optional<std::string> value_of(const Options& parsed, const char* name);
 
 /// The texts of an option that may be given several times.
 std::vector<std::string> values_of(const Options& parsed, const char* name);
+
+/// Where `--to` and `--replace` say that a report goes.
+Destination destination_in(const Options& parsed);
 
 }  // namespace heelrule

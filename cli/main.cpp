@@ -8,6 +8,7 @@
 #include "cli/grade_command.hpp"
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
+#include "cli/pass_command.hpp"
 #include "cli/proof_command.hpp"
 #include "cli/size_command.hpp"
 

@@ -1,5 +1,7 @@
 #include "engine/agreement/measurement_error.hpp"
 
+#include <vector>
+
 #include "engine/agreement/resampling.hpp"
 
 namespace heelrule {
@@ -30,20 +32,72 @@ Estimate times(Estimate estimate, double factor) {
   return estimate;
 }
 
-double agreement_error(const MeanSquares& squares) {
+double error_of_agreement(const MeanSquares& squares) {
   const double observers = (squares.between_observers - squares.residual) / squares.subjects;
   return std::sqrt(std::fmax(observers, 0) + squares.residual);
 }
 
-Estimate agreement_error(const Ratings& ratings, const MeanSquares& squares) {
-  const double value = agreement_error(squares);
+// A table without gaps, taken from its mean, from which subjects are drawn again and again: the
+// mean squares come out of sums, in one pass over the drawn rows.
+class Redrawn {
+ public:
+  Redrawn(const Ratings& whole, double mean)
+      : observers_(whole.observers()), sums_(whole.subjects(), 0), of_observers_(observers_, 0) {
+    for (std::size_t subject = 0; subject < whole.subjects(); ++subject) {
+      for (std::size_t observer = 0; observer < observers_; ++observer) {
+        const double reading = whole.at(subject, observer) - mean;
+        readings_.push_back(reading);
+        sums_[subject] += reading;
+      }
+    }
+  }
+
+  double agreement_error(const std::vector<std::size_t>& rows) {
+    const auto subjects = static_cast<double>(rows.size());
+    const auto observers = static_cast<double>(observers_);
+    of_observers_.assign(observers_, 0);
+    double total = 0;
+    double squares = 0;
+    double of_subjects = 0;
+    for (const std::size_t row : rows) {
+      total += sums_[row];
+      of_subjects += sums_[row] * sums_[row] / observers;
+      for (std::size_t observer = 0; observer < observers_; ++observer) {
+        const double reading = readings_[row * observers_ + observer];
+        of_observers_[observer] += reading;
+        squares += reading * reading;
+      }
+    }
+    double between_observers = 0;
+    for (const double sum : of_observers_) {
+      between_observers += sum * sum / subjects;
+    }
+    const double centre = total * total / (subjects * observers);
+    MeanSquares found;
+    found.subjects = subjects;
+    found.observers = observers;
+    found.between_observers = (between_observers - centre) / (observers - 1);
+    found.residual =
+        std::fmax(squares - of_subjects - between_observers + centre, 0) / found.residual_freedom();
+    return error_of_agreement(found);
+  }
+
+ private:
+  std::size_t observers_;
+  std::vector<double> readings_;
+  std::vector<double> sums_;
+  std::vector<double> of_observers_;
+};
+
+Estimate resampled_agreement_error(const Ratings& ratings, const MeanSquares& squares) {
+  const double value = error_of_agreement(squares);
   if (ratings.count() > most_ratings_to_resample || !(value > 0)) {
     return {value, unknown, {}, IntervalBy::none};
   }
   const Ratings whole = ratings.rated_by(ratings.observers());
-  return resampled(value, whole.subjects(), [&](const auto& rows) {
-    return agreement_error(mean_squares(whole.rows(rows)));
-  });
+  Redrawn redrawn(whole, squares.mean);
+  return resampled(value, whole.subjects(),
+                   [&](const auto& rows) { return redrawn.agreement_error(rows); });
 }
 
 // Sums over the subjects with two readings or more.
@@ -113,7 +167,7 @@ MeasurementError measurement_error(const Ratings& ratings) {
   if (!squares.is_known()) {
     return result;
   }
-  result.agreement_error = agreement_error(ratings, squares);
+  result.agreement_error = resampled_agreement_error(ratings, squares);
   result.consistency_error = deviation(squares.residual, squares.residual_freedom());
   result.agreement_change = times(result.agreement_error, change_factor());
   result.consistency_change = times(result.consistency_error, change_factor());

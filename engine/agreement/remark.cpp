@@ -12,6 +12,7 @@ constexpr double low_kappa = 0.6;
 constexpr double far_apart = 0.2;
 constexpr double low_correlation = 0.5;
 constexpr double close_measuring = 0.02;
+constexpr std::size_t fewest_to_compare = 3;
 
 void say_prevalence(const ScaledRatings& ratings, const std::vector<Coefficient>& all,
                     std::vector<Remark>& said) {
@@ -61,7 +62,8 @@ void say_alike(const ScaledRatings& ratings, const std::vector<Coefficient>& all
   const MeasurementError error = measurement_error(ratings.numbers);
   const Coefficient* alpha =
       find(all, CoefficientName::krippendorff_alpha, std::nullopt, Metric::interval);
-  if (alpha->estimate.value < low_correlation && error.relative < close_measuring) {
+  const bool enough = ratings.numbers.rated_by(2).subjects() >= fewest_to_compare;
+  if (enough && alpha->estimate.value < low_correlation && error.relative < close_measuring) {
     said.emplace_back(AlikeSubjects{alpha->estimate.value, error.technical.value,
                                     deviation_of_subjects(ratings.numbers.rated_by(2))});
   }
