@@ -57,7 +57,7 @@ class Collector {
   void take_folder(const std::string& path) {
     bool any = false;
     for (const std::string& name : file_names(path)) {
-      const std::string file = path + (path.ends_with('/') ? "" : "/") + name;
+      const std::string file = fmt::format("{}{}{}", path, path.ends_with('/') ? "" : "/", name);
       if (is_record_file(name) && is_regular_file(file)) {
         take(file);
         any = true;

@@ -16,6 +16,7 @@ class PassReader {
     by_judges();
     if (sheet_.acceptable) {
       std::vector<double> marks;
+      marks.reserve(sheet_.students.size());
       for (const MarkedStudent& student : sheet_.students) {
         marks.push_back(student.mark);
       }

@@ -1,6 +1,7 @@
 #include "engine/agreement/standing.hpp"
 
 #include <algorithm>
+#include <numeric>
 #include <optional>
 
 #include "engine/agreement/limits_of_agreement.hpp"
@@ -46,10 +47,8 @@ using Chance = double Standing::*;
 // The column of each observer in a table from which some were taken out.
 std::vector<Standing> far_ones(const Ratings& numbers, Chance chance) {
   Ratings left = numbers;
-  std::vector<std::size_t> names;
-  for (std::size_t observer = 0; observer < numbers.observers(); ++observer) {
-    names.push_back(observer);
-  }
+  std::vector<std::size_t> names(numbers.observers());
+  std::iota(names.begin(), names.end(), std::size_t{0});
   std::vector<Standing> far;
   while (left.observers() >= fewest_observers) {
     const std::vector<Standing> all = standings(left);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/agreement/level_confusion.hpp"
 #include "engine/quantity/decimal.hpp"
 #include "engine/report/json_writer.hpp"
 #include "engine/source/characters.hpp"
@@ -35,9 +36,35 @@ std::string stated_words(const ClassStory& story, const TopicAgreement& topic,
                      unit);
 }
 
+// How many readings there are beyond one for each subject.
 double spare_readings(const TopicAgreement& topic) {
-  return topic.error->readings -
-         static_cast<double>(topic.rated.ratings.numbers.rated_by(2).subjects());
+  const bool numbers = topic.rated.ratings.kind == RatingKind::numbers;
+  const Ratings repeated =
+      (numbers ? topic.rated.ratings.numbers : topic.rated.ratings.levels).rated_by(2);
+  return static_cast<double>(repeated.count()) - static_cast<double>(repeated.subjects());
+}
+
+bool is_scale(const ClassStory& story, const TopicAgreement& topic) {
+  return topic.rated.topic.kind == Topic::Kind::trait &&
+         std::holds_alternative<ScaleKind>(
+             story.program.rules.traits[topic.rated.topic.index].kind);
+}
+
+std::string percent_words(double share) { return fmt::format("{:.0f} %", 100 * share); }
+
+// A remark, for a trainer to weigh; nothing of a scale on which too little was said.
+std::string one_scale(const ClassStory& story, const TopicAgreement& topic) {
+  if (spare_readings(topic) < fewest_to_propose) {
+    return {};
+  }
+  const ScaledRatings& ratings = topic.rated.ratings;
+  const Estimate found =
+      level_confusion(level_counts(ratings.levels, ratings.level_numbers.size()));
+  return fmt::format(
+      "# {}: {} of looks{}\n", topic_name(story, topic.rated.topic), percent_words(found.value),
+      found.interval.is_known() ? fmt::format(" ({} to {})", percent_words(found.interval.low),
+                                              percent_words(found.interval.high))
+                                : std::string{});
 }
 
 std::string one_trait(const ClassStory& story, const TopicAgreement& topic,
@@ -81,15 +108,24 @@ std::string rule_proposal(const ClassStory& story, std::string_view base) {
                             story.program.rules.title.in(story.languages))),
       json_text(base));
   std::string traits;
+  std::string scales;
   bool any = false;
   for (const TopicAgreement& topic : story.agreement.topics) {
     if (const MeasureKind* measure = measure_of(story, topic)) {
       const std::string lines = one_trait(story, topic, *measure);
       any = any || !lines.starts_with("  #");
       traits += lines;
+    } else if (is_scale(story, topic)) {
+      scales += one_scale(story, topic);
     }
   }
-  return text + (any ? "\"traits\":\n" : "# Nothing is proposed.\n") + traits;
+  text += (any ? "\"traits\":\n" : "# Nothing is proposed.\n") + traits;
+  if (!scales.empty()) {
+    text +=
+        "# How often a level is taken for the next one up or down, as far as the class shows it:\n";
+    text += scales;
+  }
+  return text;
 }
 
 }  // namespace heelrule

@@ -12,7 +12,8 @@ namespace heelrule {
 /// changes in it the `doubt` of each measurement to the technical error that the class showed, with
 /// what the rule set states and what it rests on beside it. All values stand in quotes. A
 /// measurement of which fewer than `fewest_to_propose` readings are left when one for each subject
-/// is taken off is named, and left as it is.
+/// is taken off is named, and left as it is. How often levels of a scale are taken for the next one
+/// stands below, as a remark.
 std::string rule_proposal(const ClassStory& story, std::string_view base);
 
 /// Chosen by us: the technical error is then known to about a quarter of itself.
