@@ -59,12 +59,14 @@ passed and was not seen, with the reasons, and advice by what it would gain.
   --at-least GRADE       exit status 1 unless every grade is this one or better;
                          a provisional grade counts as the worst that it can
                          still become
+  --exactly              take each reading as it stands, and say nothing of doubt
   --rules-folder FOLDER  where the rule sets that ship are
   --help                 print this help
 
 Many records, one on each line of a file or of standard input (`-`), give one
-line of JSON each, in order. One that cannot be read gives a line that says why;
-in the end the exit status is 65. Ctrl-C ends after whole lines.
+line of JSON each, in order, as with --exactly. One that cannot be read gives a
+line that says why; in the end the exit status is 65. Ctrl-C ends after whole
+lines.
 
   --brief                score, grade, cautions and referrals alone
   --failed               of the findings only those that did not pass in full
@@ -188,8 +190,9 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
   Options parsed = options_of_all();
   const auto text = [] { return options::value<std::string>(); };
   parsed.known.add_options()("as", text())("language", options::value<std::vector<std::string>>())(
-      "at-least", text())("brief", "")("failed", "")("strict", "")("threads", text())(
-      "from", text())("to", text())("replace", "")("mark", text())("without-client", "");
+      "at-least", text())("exactly", "")("brief", "")("failed", "")("strict", "")(
+      "threads", text())("from", text())("to", text())("replace", "")("mark", text())(
+      "without-client", "");
   if (Problem problem = parse_options("grade", arguments, parsed); !problem.message.empty()) {
     return problem;
   }
@@ -226,6 +229,7 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
     command.languages = parsed.given["language"].as<std::vector<std::string>>();
   }
   command.at_least = value_of(parsed, "at-least");
+  command.exactly = parsed.given.count("exactly") != 0;
   command.destination.to = value_of(parsed, "to");
   command.destination.existing =
       parsed.given.count("replace") != 0 ? Existing::replace : Existing::keep;

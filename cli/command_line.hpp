@@ -40,6 +40,7 @@ struct GradeCommand {
   Destination destination;
   std::optional<std::string> mark;  ///< of the school, a file; of pages
   bool without_client = false;
+  bool exactly = false;           ///< take readings as if they were free of doubt
   std::optional<BulkOrder> bulk;  ///< where `inspections` is one file of many records, or `-`
 };
 

@@ -12,6 +12,7 @@
 #include "cli/load_program.hpp"
 #include "cli/load_record.hpp"
 #include "cli/output.hpp"
+#include "engine/doubt/doubt.hpp"
 #include "engine/quantity/nearest.hpp"
 #include "engine/report/graded_page.hpp"
 #include "engine/report/json_report.hpp"
@@ -73,7 +74,11 @@ class Grading {
     if (at_least_ && (!verdict.grade || verdict.lowest_grade > *at_least_)) {
       worsen(ExitStatus::answer_is_no);
     }
-    records_.push_back({*std::move(inspection), std::move(verdict)});
+    std::optional<Doubt> doubt;
+    if (!command_.exactly) {
+      doubt = doubt_of(program_, *inspection, verdict);
+    }
+    records_.push_back({*std::move(inspection), std::move(verdict), std::move(doubt)});
   }
 
   ExitStatus write() const {
@@ -95,8 +100,8 @@ class Grading {
     std::vector<std::string> reports;
     reports.reserve(records_.size());
     for (const GradedRecord& record : records_) {
-      reports.push_back(
-          text_report(program_, record.inspection, record.verdict, {colour, command_.languages}));
+      reports.push_back(text_report(program_, record.inspection, record.verdict,
+                                    {colour, command_.languages}, record.known_doubt()));
     }
     return fmt::format("{}", fmt::join(reports, "\n\n"));
   }
@@ -106,8 +111,8 @@ class Grading {
     std::vector<std::string> reports;
     reports.reserve(records_.size());
     for (const GradedRecord& record : records_) {
-      reports.push_back(
-          json_report(program_, record.inspection, record.verdict, command_.languages));
+      reports.push_back(json_report(program_, record.inspection, record.verdict, command_.languages,
+                                    record.known_doubt()));
     }
     if (command_.inspections.size() == 1) {
       return reports.empty() ? std::string{} : reports.front();

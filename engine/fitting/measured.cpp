@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "engine/model/standard_uncertainty.hpp"
 #include "engine/quantity/settle.hpp"
 
 namespace heelrule {
@@ -11,19 +12,8 @@ Measured operator-(const Measured& a, const Measured& b) {
           Millimetres(std::hypot(a.doubt.value(), b.doubt.value()))};
 }
 
-Measured measured(const Readings& readings, Millimetres doubt_of_trait) {
-  const double centre = mean(readings);
-  const double one_reading = readings.doubt.value_or(doubt_of_trait.value());
-  const auto count = static_cast<double>(readings.stored.size());
-  if (count < 2) {
-    return {Millimetres(centre), Millimetres(one_reading)};
-  }
-  double squares = 0;
-  for (const double reading : readings.stored) {
-    squares += (reading - centre) * (reading - centre);
-  }
-  const double scatter = std::sqrt(squares / (count - 1) / count);
-  return {Millimetres(centre), Millimetres(std::hypot(one_reading, scatter))};
+Measured measured(const Readings& readings, const MeasureKind& measure) {
+  return {Millimetres(mean(readings)), Millimetres(standard_uncertainty(readings, measure))};
 }
 
 }  // namespace heelrule

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "engine/model/inspection.hpp"
+#include "engine/model/trait.hpp"
 #include "engine/quantity/millimetres.hpp"
 
 namespace heelrule {
@@ -25,10 +26,10 @@ struct Measured {
   friend Measured operator-(const Measured& a, const Measured& b);
 };
 
-/// The mean of the readings, with the doubt of one reading (the record's, else `doubt_of_trait`)
-/// and the scatter of repeats, s/√n, put together by their squares (JCGM 100, 4.2.3 and 4.3).
+/// The mean of the readings of a length, with its standard uncertainty (see
+/// model/standard_uncertainty.hpp).
 ///
-///     246, 247, 246 mm, one reading good to 1 mm  ->  246.333 ± 1.054 mm
-Measured measured(const Readings& readings, Millimetres doubt_of_trait);
+///     246, 247, 246 mm, one reading good to 1 mm  ->  246.333 ± 1.060 mm
+Measured measured(const Readings& readings, const MeasureKind& measure);
 
 }  // namespace heelrule

@@ -35,11 +35,6 @@ bool measures(const Trait& trait, Unit unit) {
   return measure != nullptr && facts(measure->unit).dimension == facts(unit).dimension;
 }
 
-Millimetres doubt_of(const Trait& trait) {
-  const auto& measure = std::get<MeasureKind>(trait.kind);
-  return Millimetres(measure.doubt ? measure.doubt->value.stored : 0);
-}
-
 class RecordReader {
  public:
   RecordReader(const RuleSet& rules, const Inspection& inspection)
@@ -99,7 +94,7 @@ class RecordReader {
     for (const Side side : both_sides) {
       if (const auto* readings = seen<Readings>(*trait, side)) {
         FootMeasures& foot = side == Side::left ? visit_.left : visit_.right;
-        foot.*one.measure = measured(*readings, doubt_of(*trait));
+        foot.*one.measure = measured(*readings, std::get<MeasureKind>(trait->kind));
       }
     }
   }

@@ -94,6 +94,7 @@ struct Rule {
   Text source;
   Words words;  ///< of the whole rule; `say` is empty
   bool despite_referral = false;
+  bool protects = false;  ///< passing what should fail would do harm: a decision rule may guard it
 
   bool operator==(const Rule&) const = default;
 };

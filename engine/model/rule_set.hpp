@@ -47,6 +47,14 @@ struct UsualCaution {
   bool operator==(const UsualCaution&) const = default;
 };
 
+/// How findings are decided where readings are in doubt (JCGM 106:2012, clause 8).
+struct DecisionRule {
+  double clear_from = 0.95;  ///< a finding that is surer than this is called clear; 0.5 to 1
+  double guard = 0;  ///< of rules that protect: width of the guard band in standard uncertainties
+
+  bool operator==(const DecisionRule&) const = default;
+};
+
 struct RuleSet {
   std::string name;  ///< by which it was asked for
   Span where;        ///< the start of its file
@@ -60,6 +68,7 @@ struct RuleSet {
   std::vector<Rule> rules;
   std::vector<Grade> grades;  ///< best first
   std::vector<UsualCaution> cautions;
+  DecisionRule decision;
 
   bool operator==(const RuleSet&) const = default;
 

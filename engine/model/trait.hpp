@@ -39,6 +39,7 @@ struct MeasureKind {
   std::optional<Located<QuantityRange>>
       plausible;                           ///< outside of it a record must confirm the reading
   std::optional<Located<Quantity>> doubt;  ///< standard uncertainty of one reading
+  std::optional<Located<Quantity>> resolution{};  ///< the step to which it is read
 
   bool operator==(const MeasureKind&) const = default;
 };
@@ -46,6 +47,8 @@ struct MeasureKind {
 /// Levels in order, lowest first.
 struct ScaleKind {
   std::vector<Level> levels;
+  Located<double> confusion{};  ///< chance, 0 to 1, that the true level is the next one up or down
+
   bool operator==(const ScaleKind&) const = default;
 };
 

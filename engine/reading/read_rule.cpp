@@ -58,6 +58,7 @@ class RuleReader {
     rule_.words.referral = take_text(map_, "referral");
     rule_.words.advice = take_text(map_, "advice");
     rule_.despite_referral = read_yes_or_no("despite_referral");
+    rule_.protects = read_yes_or_no("protects");
     map_.finish();
     return std::move(rule_);
   }

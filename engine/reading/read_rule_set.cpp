@@ -8,12 +8,15 @@
 #include "engine/quantity/decimal.hpp"
 #include "engine/quantity/nearest.hpp"
 #include "engine/reading/map_reader.hpp"
+#include "engine/reading/parse_share.hpp"
 #include "engine/reading/read_rule.hpp"
 #include "engine/reading/read_text.hpp"
 #include "engine/reading/read_trait.hpp"
 
 namespace heelrule {
 namespace {
+
+constexpr double widest_guard = 10;
 
 constexpr std::string_view grades_sample =
     "{sound: {from: 50, means: …}, unfit: {from: 0, means: …}}";
@@ -47,6 +50,7 @@ class RuleSetReader {
       rules_.cautions.push_back(
           {entry.key.value, read_text(entry.value, entry.key.value, diagnostics_)});
     });
+    read_decision();
     map_.finish();
     return std::move(rules_);
   }
@@ -220,6 +224,46 @@ class RuleSetReader {
     } else {
       grade.from.value = scaled(*number, 1, 3);
       grade.from_unread = false;
+    }
+  }
+
+  void read_decision() {
+    const Node* node = map_.take("decision");
+    if (node == nullptr) {
+      return;
+    }
+    MapReader map(*node, node->where, "a decision rule", diagnostics_);
+    if (const Located<std::string> clear = map.text("clear_from"); !clear.value.empty()) {
+      read_clear_from(clear);
+    }
+    if (const Located<std::string> guard = map.text("guard"); !guard.value.empty()) {
+      read_guard(guard);
+    }
+    map.finish();
+  }
+
+  void read_clear_from(const Located<std::string>& text) {
+    const auto share = parse_share(text.value);
+    if (!share) {
+      diagnostics_.error(text.where, share.problem());
+    } else if (*share < 0.5 || *share >= 1) {
+      diagnostics_.error(text.where,
+                         fmt::format("`{}` parts nothing clear from what is in doubt", text.value),
+                         "write a chance from 50 % to below 100 %, such as `95 %`");
+    } else {
+      rules_.decision.clear_from = *share;
+    }
+  }
+
+  void read_guard(const Located<std::string>& text) {
+    const auto number = parse_decimal(text.value);
+    if (!number) {
+      diagnostics_.error(text.where, number.problem());
+    } else if (scaled(*number) < 0 || scaled(*number) > widest_guard) {
+      diagnostics_.error(text.where, fmt::format("`{}` is no width of a guard band", text.value),
+                         "write a number of standard uncertainties from 0 to 10, such as `1.645`");
+    } else {
+      rules_.decision.guard = scaled(*number);
     }
   }
 

@@ -7,6 +7,7 @@
 #include "engine/quantity/nearest.hpp"
 #include "engine/quantity/trimmed.hpp"
 #include "engine/reading/map_reader.hpp"
+#include "engine/reading/parse_share.hpp"
 #include "engine/reading/read_text.hpp"
 
 namespace heelrule {
@@ -14,6 +15,8 @@ namespace {
 
 constexpr std::array<std::string_view, 7> kind_keys{"measure", "scale",  "answer", "choice",
                                                     "content", "marked", "derive"};
+
+constexpr double most_confusion = 0.5;
 
 Problem no_unit(std::string_view written) {
   Nearest nearest(written);
@@ -56,6 +59,7 @@ class TraitReader {
       }
     }
     read_measure_keys(kind);
+    read_confusion(kind);
     read_shown(kind);
     return kind;
   }
@@ -63,7 +67,7 @@ class TraitReader {
  private:
   TraitKind read_kind(std::string_view key, const Node& node) {
     if (key == "scale") {
-      return ScaleKind{read_levels(node, key)};
+      return ScaleKind{read_levels(node, key), {}};
     }
     if (key == "choice") {
       return ChoiceKind{read_levels(node, key)};
@@ -71,7 +75,7 @@ class TraitReader {
     const Located<std::string> text = read_plain_text(node, key, diagnostics_);
     if (key == "measure") {
       const auto unit = read_unit(text);
-      return unit ? TraitKind(MeasureKind{*unit, {}, {}}) : TraitKind(UnreadKind{});
+      return unit ? TraitKind(MeasureKind{*unit, {}, {}, {}}) : TraitKind(UnreadKind{});
     }
     if (key == "derive") {
       return DerivedKind{text, std::nullopt};
@@ -163,7 +167,9 @@ class TraitReader {
     auto* measure = std::get_if<MeasureKind>(&kind);
     const Node* plausible = map_.take("plausible");
     const Node* doubt = map_.take("doubt");
-    for (const auto& [node, key] : {std::pair(plausible, "plausible"), std::pair(doubt, "doubt")}) {
+    const Node* resolution = map_.take("resolution");
+    for (const auto& [node, key] : {std::pair(plausible, "plausible"), std::pair(doubt, "doubt"),
+                                    std::pair(resolution, "resolution")}) {
       const bool unread = std::holds_alternative<UnreadKind>(kind);
       if (node != nullptr && measure == nullptr && !unread) {
         diagnostics_.error(node->where, fmt::format("`{}` belongs to a measure", key),
@@ -174,7 +180,10 @@ class TraitReader {
       read_plausible(*measure, *plausible);
     }
     if (measure != nullptr && doubt != nullptr) {
-      read_doubt(*measure, *doubt);
+      measure->doubt = read_amount(*measure, *doubt, "doubt", "a standard uncertainty");
+    }
+    if (measure != nullptr && resolution != nullptr) {
+      measure->resolution = read_amount(*measure, *resolution, "resolution", "a step");
     }
   }
 
@@ -197,24 +206,53 @@ class TraitReader {
     measure.plausible = {*range, text.where};
   }
 
-  void read_doubt(MeasureKind& measure, const Node& node) {
-    const Located<std::string> text = read_plain_text(node, "doubt", diagnostics_);
-    const auto doubt = parse_quantity(text.value);
+  // An amount in the unit of the measure, 0 or more; `what` names it in messages.
+  std::optional<Located<Quantity>> read_amount(const MeasureKind& measure, const Node& node,
+                                               std::string_view key, std::string_view what) {
+    const Located<std::string> text = read_plain_text(node, key, diagnostics_);
+    const auto amount = parse_quantity(text.value);
     if (!node.is_text()) {
-      return;
+      return std::nullopt;
     }
-    if (!doubt) {
-      diagnostics_.error(text.where, doubt.problem());
-      return;
+    if (!amount) {
+      diagnostics_.error(text.where, amount.problem());
+      return std::nullopt;
     }
-    const Problem problem = accepts(measure.unit, doubt->unit, text.value);
+    const Problem problem = accepts(measure.unit, amount->unit, text.value);
     if (!problem.message.empty()) {
       diagnostics_.error(text.where, problem);
-    } else if (doubt->stored < 0) {
-      diagnostics_.error(text.where, "a standard uncertainty is not below zero",
+      return std::nullopt;
+    }
+    if (amount->stored < 0) {
+      diagnostics_.error(text.where, fmt::format("{} is not below zero", what),
                          "leave the minus out");
+      return std::nullopt;
+    }
+    return Located<Quantity>{*amount, text.where};
+  }
+
+  void read_confusion(TraitKind& kind) {
+    auto* scale = std::get_if<ScaleKind>(&kind);
+    const Node* node = map_.take("confusion");
+    if (node == nullptr || std::holds_alternative<UnreadKind>(kind)) {
+      return;
+    }
+    if (scale == nullptr) {
+      diagnostics_.error(node->where, "`confusion` belongs to a scale",
+                         "leave it out, or give the trait a `scale:`, whose levels have an order");
+      return;
+    }
+    const Located<std::string> text = read_plain_text(*node, "confusion", diagnostics_);
+    if (!node->is_text()) {
+      return;
+    }
+    if (const auto chance = parse_share(text.value); !chance) {
+      diagnostics_.error(text.where, chance.problem());
+    } else if (*chance > most_confusion) {
+      diagnostics_.error(text.where, "a level that is wrong more often than right tells nothing",
+                         "write a chance of 50 % at most, or ask the question in another way");
     } else {
-      measure.doubt = {*doubt, text.where};
+      scale->confusion = {*chance, text.where};
     }
   }
 

@@ -4,7 +4,7 @@
 
 #include <utility>
 
-#include "engine/fitting/measured.hpp"
+#include "engine/model/standard_uncertainty.hpp"
 #include "engine/report/value_words.hpp"
 
 namespace heelrule {
@@ -72,8 +72,7 @@ class RulerMaker {
     if (measure == nullptr || readings == nullptr) {
       return 0;
     }
-    const double of_trait = measure->doubt ? measure->doubt->value.stored : 0;
-    return measured(*readings, Millimetres{of_trait}).doubt.value();
+    return standard_uncertainty(*readings, *measure);
   }
 
   const Program& program_;

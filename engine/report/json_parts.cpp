@@ -15,12 +15,12 @@ void write_grade_name(JsonWriter& json, const Program& program, std::string_view
   }
 }
 
+}  // namespace
+
 std::string band_name(const Program& program, std::size_t rule, std::size_t band) {
   const Rule& written = program.rules.rules[rule];
   return written.bands.empty() ? band_words(program, rule, band) : written.bands[band].name.value;
 }
-
-}  // namespace
 
 void write_format(JsonWriter& json, const Program& program, std::string_view title) {
   json.text("format", "heelrule verdict").number("version", json_report_version);

@@ -35,6 +35,9 @@ void write_finding_head(JsonWriter& json, const Program& program, const Finding&
 /// A finding's keys about its must.
 void write_finding_must(JsonWriter& json, const Program& program, const Finding& finding);
 
+/// The name of a band, or of a level.
+std::string band_name(const Program& program, std::size_t rule, std::size_t band);
+
 /// What was read on one side, as an object.
 void write_reading(JsonWriter& json, const Program& program, const Finding& finding,
                    const SideReading& reading);

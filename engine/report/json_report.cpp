@@ -1,6 +1,8 @@
 #include "engine/report/json_report.hpp"
 
 #include "engine/report/account.hpp"
+#include "engine/report/doubt_account.hpp"
+#include "engine/report/doubt_json.hpp"
 #include "engine/report/json_parts.hpp"
 
 namespace heelrule {
@@ -9,12 +11,17 @@ namespace {
 class JsonReporter {
  public:
   JsonReporter(const Program& program, const Inspection& inspection, const Verdict& verdict,
-               std::span<const std::string> languages)
+               std::span<const std::string> languages, const Doubt* doubt)
       : program_(program),
         rules_(program.rules),
         inspection_(inspection),
         verdict_(verdict),
-        account_(account(program, inspection, verdict, languages)) {}
+        doubt_(doubt),
+        account_(account(program, inspection, verdict, languages)) {
+    if (doubt_ != nullptr) {
+      told_ = doubt_account(program, verdict, *doubt_, account_, languages);
+    }
+  }
 
   std::string write() {
     json_.begin_object();
@@ -32,6 +39,10 @@ class JsonReporter {
     said("advice", account_.advice);
     said("advice_held_back", account_.held_advice);
     json_.texts("would_settle", account_.would_settle);
+    if (doubt_ != nullptr) {
+      json_.key("doubt");
+      write_doubt(json_, program_, *doubt_, told_);
+    }
     json_.texts("usual_cautions", account_.usual_cautions);
     json_.end_object();
     return json_.take() + "\n";
@@ -107,6 +118,11 @@ class JsonReporter {
     json_.end_array().text("sentence", told.sentence);
     write_finding_reasons(json_, told.because, told.source);
     json_.texts("notes", told.notes);
+    if (doubt_ != nullptr) {
+      json_.key("doubt");
+      write_finding_doubt(json_, program_, finding, doubt_->findings[told.finding],
+                          told_.findings[told.finding]);
+    }
     json_.end_object();
   }
 
@@ -126,15 +142,18 @@ class JsonReporter {
   const RuleSet& rules_;
   const Inspection& inspection_;
   const Verdict& verdict_;
+  const Doubt* doubt_;
   Account account_;
+  DoubtAccount told_;
   JsonWriter json_;
 };
 
 }  // namespace
 
 std::string json_report(const Program& program, const Inspection& inspection,
-                        const Verdict& verdict, std::span<const std::string> languages) {
-  return JsonReporter(program, inspection, verdict, languages).write();
+                        const Verdict& verdict, std::span<const std::string> languages,
+                        const Doubt* doubt) {
+  return JsonReporter(program, inspection, verdict, languages, doubt).write();
 }
 
 }  // namespace heelrule

@@ -3,6 +3,7 @@
 
 #include <optional>
 
+#include "engine/doubt/doubt.hpp"
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
 #include "engine/report/account.hpp"
@@ -14,6 +15,10 @@ namespace heelrule {
 struct GradedRecord {
   Inspection inspection;
   Verdict verdict;
+  std::optional<Doubt> doubt{};  ///< nothing where readings are to be taken as they stand
+
+  /// The doubt as reports take it: none may be there.
+  const Doubt* known_doubt() const { return doubt ? &*doubt : nullptr; }
 };
 
 /// Everything that parts of a page are made from. All of it outlives the page.

@@ -4,10 +4,12 @@
 
 #include <algorithm>
 #include <initializer_list>
+#include <optional>
 #include <utility>
 #include <vector>
 
 #include "engine/report/account.hpp"
+#include "engine/report/doubt_account.hpp"
 #include "engine/report/text_page.hpp"
 #include "engine/report/verdict_words.hpp"
 
@@ -21,17 +23,22 @@ constexpr std::size_t most_questions = 10;  // that a reader takes in at the hea
 class TextWriter {
  public:
   TextWriter(const Program& program, const Inspection& inspection, const Verdict& verdict,
-             const TextStyle& style)
+             const TextStyle& style, const Doubt* doubt)
       : program_(program),
         inspection_(inspection),
         verdict_(verdict),
         page_(style.colour),
-        account_(account(program, inspection, verdict, style.languages)) {}
+        account_(account(program, inspection, verdict, style.languages)) {
+    if (doubt != nullptr) {
+      doubt_ = doubt_account(program, verdict, *doubt, account_, style.languages);
+    }
+  }
 
   std::string write() {
     head();
     safety();
     grade();
+    how_sure();
     findings(Status::fail, "Failed");
     findings(Status::part, "Passed in part");
     passed();
@@ -158,6 +165,37 @@ class TextWriter {
     page_.table(rows);
   }
 
+  void how_sure() {
+    if (!doubt_) {
+      return;
+    }
+    page_.heading("How sure this is");
+    for (const std::string* words :
+         {&doubt_->grade, &doubt_->take_again_first, &doubt_->fewest, &doubt_->within_doubt}) {
+      if (!words->empty()) {
+        page_.item(*words);
+      }
+    }
+    for (const std::string& words : doubt_->guarded) {
+      page_.item(words);
+    }
+    page_.item("A ± holds two standard uncertainties: the truth lies within it 19 times in 20.");
+    if (!doubt_->chances.empty()) {
+      page_.table(doubt_->chances);
+    }
+  }
+
+  bool is_within_doubt(const FindingAccount& told) const {
+    return doubt_ && doubt_->findings[told.finding].is_within_doubt;
+  }
+
+  // What is said of the doubt of a finding.
+  void doubt_of(const FindingAccount& told) {
+    if (doubt_ && !doubt_->findings[told.finding].sentence.empty()) {
+      page_.detail(doubt_->findings[told.finding].sentence);
+    }
+  }
+
   void findings(Status status, std::string_view title) {
     bool any = false;
     for (const FindingAccount& told : account_.findings) {
@@ -174,6 +212,7 @@ class TextWriter {
       if (!told.sentence.empty()) {
         page_.detail(told.sentence);
       }
+      doubt_of(told);
       page_.detail(fmt::format("Why: {}", told.because));
       page_.detail(fmt::format("Source: {}", told.source));
       notes(told.notes);
@@ -199,6 +238,9 @@ class TextWriter {
       page_.item(fmt::format("{}: {}", told.title, told.readings));
       if (told.own_words) {
         page_.detail(told.sentence);
+      }
+      if (is_within_doubt(told)) {
+        doubt_of(told);
       }
       notes(told.notes);
     }
@@ -270,13 +312,14 @@ class TextWriter {
   const Verdict& verdict_;
   TextPage page_;
   Account account_;
+  std::optional<DoubtAccount> doubt_;
 };
 
 }  // namespace
 
 std::string text_report(const Program& program, const Inspection& inspection,
-                        const Verdict& verdict, const TextStyle& style) {
-  return TextWriter(program, inspection, verdict, style).write();
+                        const Verdict& verdict, const TextStyle& style, const Doubt* doubt) {
+  return TextWriter(program, inspection, verdict, style, doubt).write();
 }
 
 }  // namespace heelrule

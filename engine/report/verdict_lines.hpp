@@ -19,9 +19,9 @@ enum class Detail : std::uint8_t {
   brief,   ///< score, grade, cautions and referrals
 };
 
-/// Writes verdicts of one program. A full line is `json_report` without its white space, to the
-/// byte. Shorter ones have the same keys in the same order with some left out; of the safety
-/// questions they keep those that were answered with yes.
+/// Writes verdicts of one program. A full line is `json_report` without doubt and without its
+/// white space, to the byte. Shorter ones have the same keys in the same order with some left out;
+/// of the safety questions they keep those that were answered with yes.
 ///
 /// What is the same in every verdict is made once. What depends on a reading alone is made once for
 /// each value and kept (see `Memo`): by the same functions that `json_report` calls, so there is

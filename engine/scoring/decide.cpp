@@ -8,7 +8,7 @@
 
 #include "engine/formula/operation.hpp"
 #include "engine/quantity/settle.hpp"
-#include "engine/scoring/check_grades.hpp"
+#include "engine/scoring/grade_reach.hpp"
 #include "engine/scoring/joining.hpp"
 
 namespace heelrule {
@@ -84,21 +84,12 @@ class Decision {
   void grade() {
     const Outcome outcome = block_.outcome(row_);
     verdict_.score = {outcome.earned, outcome.weight, outcome.open_weight};
-    const auto capped = [](std::size_t by_score, double cap) {
-      return std::max(by_score, static_cast<std::size_t>(cap));
-    };
-    const double all = outcome.weight + outcome.open_weight;
-    const auto& bounds = program_.grade_bounds;
-    if (outcome.weight > 0) {
-      verdict_.uncapped = grade_of(bounds, outcome.earned, outcome.weight);
-      verdict_.grade = capped(*verdict_.uncapped, outcome.cap);
-    }
-    verdict_.lowest_grade = capped(
-        all > 0 ? grade_of(bounds, outcome.earned, all) : bounds.size() - 1, outcome.lowest_cap);
-    verdict_.highest_grade =
-        capped(all > 0 ? grade_of(bounds, verdict_.score.highest_earned(), all) : 0, outcome.cap);
-    verdict_.stands = verdict_.grade && verdict_.lowest_grade == verdict_.highest_grade &&
-                      outcome.open_musts == 0;
+    const GradeReach reach = grade_reach(program_, outcome);
+    verdict_.uncapped = reach.by_score;
+    verdict_.grade = reach.grade;
+    verdict_.lowest_grade = reach.lowest;
+    verdict_.highest_grade = reach.highest;
+    verdict_.stands = reach.grade && reach.lowest == reach.highest && outcome.open_musts == 0;
   }
 
   void find(const Contribution& contribution, Finding& found) {
@@ -106,38 +97,24 @@ class Decision {
     found.rule = contribution.rule;
     found.side = contribution.side;
     found.weight = contribution.weight;
-    const double applies = contribution.applies == no_register ? 1.0 : at(contribution.applies);
-    if (applies == 0) {
-      found.status = Status::does_not_apply;
+    const double applies = applies_to(contribution, block_, row_);
+    const double credit = joined_credit(contribution, block_, row_);
+    found.status = status_of(applies, credit);
+    if (found.status == Status::does_not_apply) {
       return;
     }
     read_sides(contribution, found);
     found.whether_it_applies_is_open = applies != 1;
-    const auto credit = joined_credit(contribution);
-    if (!credit || applies != 1) {
-      found.status = Status::not_seen;
+    if (found.status == Status::not_seen) {
       list_missing(contribution, found);
       return;
     }
-    found.credit = *credit;
-    found.status = *credit == full_credit ? Status::pass
-                   : *credit == 0         ? Status::fail
-                                          : Status::part;
+    found.credit = credit;
     if (found.status == Status::fail && contribution.cap > 0) {
       found.cap = static_cast<std::size_t>(contribution.cap);
     }
-    found.gain = gain_of(contribution, *credit);
+    found.gain = gain_of(contribution, credit);
     choose_decisive(found);
-  }
-
-  std::optional<double> joined_credit(const Contribution& contribution) const {
-    double credit = at(contribution.credits[0]);
-    if (contribution.joining != Joining::single) {
-      const double other = at(contribution.credits[1]);
-      credit =
-          contribution.joining == Joining::worse ? worse_of(credit, other) : mean_of(credit, other);
-    }
-    return operation::is_seen(credit) ? std::optional(credit) : std::nullopt;
   }
 
   double gain_of(const Contribution& contribution, double credit) const {

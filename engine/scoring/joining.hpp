@@ -1,9 +1,11 @@
-// How the credits of two sides become one.
+// How the credits of two sides become one, and what that makes of a rule.
 #pragma once
 
 #include <algorithm>
 
 #include "engine/formula/operation.hpp"
+#include "engine/model/verdict.hpp"
+#include "engine/scoring/block.hpp"
 
 namespace heelrule {
 
@@ -16,5 +18,35 @@ inline double worse_of(double a, double b) {
 
 /// The mean of both; *not seen* if either is.
 inline double mean_of(double a, double b) { return (a + b) / 2; }
+
+/// The credit of a contribution in one row of an evaluated block; *not seen* where it is open.
+inline double joined_credit(const Contribution& contribution, const Block& block, std::size_t row) {
+  const double first = block.column(contribution.credits[0])[row];
+  switch (contribution.joining) {
+    case Joining::single:
+      return first;
+    case Joining::worse:
+      return worse_of(first, block.column(contribution.credits[1])[row]);
+    case Joining::mean:
+      return mean_of(first, block.column(contribution.credits[1])[row]);
+  }
+  return first;
+}
+
+/// Whether a contribution applies in one row: 1, 0, or *not seen*.
+inline double applies_to(const Contribution& contribution, const Block& block, std::size_t row) {
+  return contribution.applies == no_register ? 1.0 : block.column(contribution.applies)[row];
+}
+
+/// What a credit makes of a rule that applies, does not, or may.
+inline Status status_of(double applies, double credit) {
+  if (applies == 0) {
+    return Status::does_not_apply;
+  }
+  if (applies != 1 || !operation::is_seen(credit)) {
+    return Status::not_seen;
+  }
+  return credit == full_credit ? Status::pass : credit == 0 ? Status::fail : Status::part;
+}
 
 }  // namespace heelrule

@@ -12,25 +12,15 @@ Readings readings(std::vector<double> stored) {
   return all;
 }
 
-TEST_CASE("one reading has the doubt of its trait") {
-  CHECK(measured(readings({243}), Millimetres(1)) == Measured{Millimetres(243), Millimetres(1)});
+MeasureKind good_to(double doubt) {
+  return {Unit::millimetre, {}, Located<Quantity>{{doubt, Unit::millimetre}, {}}, {}};
 }
 
-TEST_CASE("a doubt that the record states goes before that of the trait") {
-  Readings stated = readings({243});
-  stated.doubt = 2.5;
-  CHECK(measured(stated, Millimetres(1)).doubt == Millimetres(2.5));
-}
-
-// s = 0.57735 of 246, 247, 246; s / √3 = 1/3; √(1 + 1/9) = 1.05409, by hand.
-TEST_CASE("repeats add their scatter to the doubt of a reading") {
-  const Measured found = measured(readings({246, 247, 246}), Millimetres(1));
+TEST_CASE("a length is the mean of its readings, with its standard uncertainty") {
+  CHECK(measured(readings({243}), good_to(1)) == Measured{Millimetres(243), Millimetres(1)});
+  const Measured found = measured(readings({246, 247, 246}), good_to(1));
   CHECK(found.value.value() == Approx(246.33333));
-  CHECK(found.doubt.value() == Approx(1.05409));
-}
-
-TEST_CASE("repeats that agree leave the doubt of one reading, for an instrument can be wrong too") {
-  CHECK(measured(readings({246, 246}), Millimetres(1)).doubt == Millimetres(1));
+  CHECK(found.doubt.value() == Approx(1.06051));
 }
 
 TEST_CASE("the doubts of a difference add up by their squares") {

@@ -61,11 +61,12 @@ TEST_CASE("an earlier reading is faint beside the new one") {
   CHECK(made->notches[2].words == "right 13 mm");
 }
 
-TEST_CASE("the doubt of a reading that was taken several times is smaller than one alone allows") {
-  // JCGM 100, 4.2.3: of 11, 12, 13 mm the mean is good to 1/sqrt(3) mm by scatter alone.
+TEST_CASE("the doubt of a reading that was taken several times is that of its mean") {
+  // JCGM 100, 4.2.3: of 11, 12, 13 mm the mean is good to 1/sqrt(3) mm by scatter alone; annex G:
+  // with two degrees of freedom that is worth 4.3027/1.9600 as much.
   const Graded repeated = graded(one_rule(bands), one_record("[11, 12, 13 mm]", "12 mm"));
   const auto made = ruler(repeated);
-  CHECK(made->notches[0].doubt == Approx(0.57735).margin(1e-5));
+  CHECK(made->notches[0].doubt == Approx(1.26745).margin(1e-5));
 }
 
 TEST_CASE("a trait in degrees is drawn in degrees") {
