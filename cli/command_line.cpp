@@ -11,6 +11,7 @@
 #include "cli/command_line_agree.hpp"
 #include "cli/command_line_options.hpp"
 #include "cli/command_line_pass.hpp"
+#include "cli/command_line_sheet.hpp"
 #include "cli/command_line_size.hpp"
 #include "engine/quantity/decimal.hpp"
 #include "engine/quantity/nearest.hpp"
@@ -28,6 +29,7 @@ usage: heelrule COMMAND ...
 
   grade RULES INSPECTION...   the graded report, with the reason of each finding
   proof RULES...              every mistake in a rule set, each at its place
+  sheet RULES                 a blank sheet to record an inspection on
   size RULES INSPECTION...    two feet to sizes, socks, and when to measure again
   agree RULES RECORD...       how far a class agrees, and what keeps it from it
   pass SHEET                  a pass mark, with its error and who would pass
@@ -275,6 +277,9 @@ Parsed<CommandLine> parse_command_line(const std::vector<std::string>& arguments
   if (name == "proof") {
     return parse_proof(rest);
   }
+  if (name == "sheet") {
+    return parse_sheet(rest);
+  }
   if (name == "size") {
     return parse_size(rest);
   }
@@ -286,7 +291,7 @@ Parsed<CommandLine> parse_command_line(const std::vector<std::string>& arguments
   }
   Nearest nearest(name);
   for (const std::string_view known :
-       {"grade", "proof", "size", "agree", "pass", "help", "--help", "--version"}) {
+       {"grade", "proof", "sheet", "size", "agree", "pass", "help", "--help", "--version"}) {
     nearest.offer(known);
   }
   return Problem{fmt::format("there is no command `{}`", name),

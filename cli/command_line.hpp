@@ -75,6 +75,16 @@ struct PassCommand {
   Destination destination;
 };
 
+/// What a blank sheet is made for.
+enum class SheetKind { yaml };
+
+/// `heelrule sheet RULES`
+struct SheetCommand {
+  std::string rules;
+  SheetKind as = SheetKind::yaml;
+  std::vector<std::string> languages;
+};
+
 /// Print a text and stop: help, or the version.
 struct PrintCommand {
   std::string text;
@@ -82,7 +92,8 @@ struct PrintCommand {
 
 /// A command with what all of them share.
 struct CommandLine {
-  std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand, AgreeCommand, PassCommand>
+  std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand, AgreeCommand, PassCommand,
+               SheetCommand>
       command;
   std::string rules_folder;  ///< of the rule sets that ship; empty: where they are installed
 };

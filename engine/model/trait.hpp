@@ -92,9 +92,11 @@ using TraitKind = std::variant<UnreadKind, MeasureKind, ScaleKind, ChoiceKind, A
 
 struct Trait {
   std::string name;
-  Span where;           ///< of the name
-  Text ask;             ///< the question
-  Text how;             ///< how to take it
+  Span where;                                   ///< of the name
+  Text ask;                                     ///< the question
+  Text how;                                     ///< how to take it
+  std::optional<Located<std::string>> section;  ///< under whose heading it is asked
+  double order = 0;     ///< in a section traits are asked by this, then as written
   Per per = Per::pair;  ///< of a derived trait: `pair`; its sides follow from the formula
   TraitKind kind;
 

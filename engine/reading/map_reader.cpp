@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/quantity/decimal.hpp"
 #include "engine/quantity/nearest.hpp"
 
 namespace heelrule {
@@ -84,6 +85,19 @@ Located<std::string> MapReader::required_text(std::string_view key, std::string_
   const Node* value = require(key, sample);
   return value == nullptr ? Located<std::string>{{}, where_}
                           : read_plain_text(*value, key, diagnostics_);
+}
+
+double MapReader::number(std::string_view key, double otherwise) {
+  const Located<std::string> written = text(key);
+  if (written.value.empty()) {
+    return otherwise;
+  }
+  const auto number = parse_decimal(written.value);
+  if (!number) {
+    diagnostics_.error(written.where, number.problem());
+    return otherwise;
+  }
+  return scaled(*number);
 }
 
 std::string MapReader::remark(std::string_view key) {

@@ -34,6 +34,9 @@ class MapReader {
   Located<std::string> text(std::string_view key);
   Located<std::string> required_text(std::string_view key, std::string_view sample);
 
+  /// A number of a key; `otherwise` if there is none. What is no number is reported.
+  double number(std::string_view key, double otherwise);
+
   /// A remark in a person's own words, which may be empty.
   std::string remark(std::string_view key);
 

@@ -41,12 +41,11 @@ class InspectionReader {
   void read_head(const Node& node) {
     MapReader map(node, node.where, "an inspection", diagnostics_);
     inspection_.rules = map.remark("rules");
-    const Located<std::string> date = map.text("date");
-    if (!date.value.empty() && !is_date(date.value)) {
-      diagnostics_.error(date.where, fmt::format("`{}` is no date", date.value),
+    inspection_.date = map.remark("date");
+    if (!inspection_.date.empty() && !is_date(inspection_.date)) {
+      diagnostics_.error(map.take("date")->where, fmt::format("`{}` is no date", inspection_.date),
                          "write year, month and day: `2026-10-03`");
     }
-    inspection_.date = date.value;
     inspection_.observer = map.remark("observer");
     inspection_.client = map.remark("client");
     inspection_.note = map.remark("note");

@@ -138,25 +138,12 @@ class RuleSetReader {
       Section section;
       section.name = entry.key;
       section.title = require_text(map, "title", "Fit on the standing foot");
-      section.order = read_number(map, "order", 0);
+      section.order = map.number("order", 0);
       map.finish();
       rules_.sections.push_back(std::move(section));
     });
     std::stable_sort(rules_.sections.begin(), rules_.sections.end(),
                      [](const Section& a, const Section& b) { return a.order < b.order; });
-  }
-
-  double read_number(MapReader& map, std::string_view key, double otherwise) {
-    const Located<std::string> text = map.text(key);
-    if (text.value.empty()) {
-      return otherwise;
-    }
-    const auto number = parse_decimal(text.value);
-    if (!number) {
-      diagnostics_.error(text.where, number.problem());
-      return otherwise;
-    }
-    return scaled(*number);
   }
 
   void read_safety_and_traits() {

@@ -282,6 +282,25 @@ class TraitReader {
   Diagnostics& diagnostics_;
 };
 
+// Where a trait stands among the questions.
+void read_place(MapReader& map, bool derived, Trait& trait) {
+  for (const std::string_view key : {"section", "order"}) {
+    const Node* node = map.take(key);
+    if (node != nullptr && derived) {
+      map.diagnostics().error(node->where, "a derived trait is not asked for",
+                              fmt::format("leave `{}` out", key));
+    }
+  }
+  if (derived) {
+    return;
+  }
+  Located<std::string> section = map.text("section");
+  if (!section.value.empty()) {
+    trait.section = std::move(section);
+  }
+  trait.order = map.number("order", 0);
+}
+
 Per read_per(MapReader& map, bool derived) {
   const Node* node = map.take("per");
   if (node == nullptr) {
@@ -321,6 +340,7 @@ Trait read_trait(const Located<std::string>& name, const Node& node, Diagnostics
   trait.where = name.where;
   trait.ask = require_text(map, "ask", "Length of the standing foot");
   trait.how = take_text(map, "how");
+  read_place(map, map.has("derive"), trait);
   trait.per = read_per(map, map.has("derive"));
   trait.kind = TraitReader(map).read_kind();
   map.finish();

@@ -6,14 +6,28 @@
 #include <cmath>
 #include <limits>
 
-#include "engine/quantity/nearest.hpp"
 #include "engine/scoring/check_bands.hpp"
+#include "engine/scoring/check_sections.hpp"
+#include "engine/scoring/unknown_name.hpp"
 
 namespace heelrule {
 namespace {
 
-// So many names still make a hint that is read.
-constexpr std::size_t most_listed = 12;
+std::vector<std::string_view> grade_names(const RuleSet& rules) {
+  std::vector<std::string_view> names;
+  for (const Grade& grade : rules.grades) {
+    names.push_back(grade.name.value);
+  }
+  return names;
+}
+
+std::vector<std::string_view> trait_names(const RuleSet& rules) {
+  std::vector<std::string_view> names;
+  for (const Trait& trait : rules.traits) {
+    names.push_back(trait.name);
+  }
+  return names;
+}
 
 class RuleChecker {
  public:
@@ -44,37 +58,11 @@ class RuleChecker {
   }
 
  private:
-  // What `name` means in `list`, or an error that asks for the nearest name.
-  template <class List, class NameOf>
-  void unknown(const Located<std::string>& name, std::string_view kind, const List& list,
-               NameOf name_of) {
-    if (name.value.empty()) {
-      return;  // its absence has been reported
-    }
-    Nearest nearest(name.value);
-    std::vector<std::string_view> known;
-    for (const auto& entry : list) {
-      nearest.offer(name_of(entry));
-      known.push_back(name_of(entry));
-    }
-    std::string hint = nearest.question();
-    if (known.empty()) {
-      hint = fmt::format("this rule set has none yet: add it under `{}s:`", kind);
-    } else if (!nearest.found() && known.size() <= most_listed) {
-      hint = fmt::format("its {}s are `{}`", kind, fmt::join(known, "`, `"));
-    } else if (!nearest.found()) {
-      hint = fmt::format("name a {} of this rule set", kind);
-    }
-    diagnostics_.error(name.where, fmt::format("there is no {} `{}`", kind, name.value),
-                       std::move(hint));
-  }
-
   void check_section(RuleProgram& program) {
     if (const auto section = rules_.find_section(rule_.section.value)) {
       program.section = static_cast<std::uint32_t>(*section);
     } else {
-      unknown(rule_.section, "section", rules_.sections,
-              [](const Section& s) -> const std::string& { return s.name.value; });
+      report_unknown(rule_.section, "section", section_names(rules_), diagnostics_);
     }
   }
 
@@ -84,8 +72,7 @@ class RuleChecker {
     }
     const auto grade = rules_.find_grade(rule_.caps->value);
     if (!grade) {
-      unknown(*rule_.caps, "grade", rules_.grades,
-              [](const Grade& g) -> const std::string& { return g.name.value; });
+      report_unknown(*rule_.caps, "grade", grade_names(rules_), diagnostics_);
     } else if (*grade == 0) {
       diagnostics_.error(
           rule_.caps->where,
@@ -97,8 +84,7 @@ class RuleChecker {
   const TraitType* check_trait(RuleProgram& program) {
     const auto trait = rules_.find_trait(rule_.reads.value);
     if (!trait) {
-      unknown(rule_.reads, "trait", rules_.traits,
-              [](const Trait& t) -> const std::string& { return t.name; });
+      report_unknown(rule_.reads, "trait", trait_names(rules_), diagnostics_);
       return nullptr;
     }
     program.trait = static_cast<std::uint32_t>(*trait);

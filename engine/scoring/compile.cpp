@@ -10,6 +10,7 @@
 #include "engine/scoring/check_grades.hpp"
 #include "engine/scoring/check_languages.hpp"
 #include "engine/scoring/check_rules.hpp"
+#include "engine/scoring/check_sections.hpp"
 #include "engine/scoring/derive_types.hpp"
 #include "engine/scoring/lower.hpp"
 
@@ -55,19 +56,6 @@ void check_total_weight(const RuleSet& rules, Diagnostics& diagnostics) {
   if (total > most_weight) {
     diagnostics.error(rules.where, "the weights add up to more than 1000000",
                       "scale them down: only their proportions count");
-  }
-}
-
-void check_sections(const RuleSet& rules, Diagnostics& diagnostics) {
-  for (const Section& section : rules.sections) {
-    const bool used = std::any_of(rules.rules.begin(), rules.rules.end(), [&](const Rule& rule) {
-      return rule.section.value == section.name.value;
-    });
-    if (!used) {
-      diagnostics.warning(section.name.where,
-                          fmt::format("no rule stands in section `{}`", section.name.value),
-                          "leave it out, or put a rule in it");
-    }
   }
 }
 

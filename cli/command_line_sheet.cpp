@@ -1,0 +1,51 @@
+#include "cli/command_line_sheet.hpp"
+
+#include <fmt/format.h>
+
+#include "cli/command_line_options.hpp"
+
+namespace heelrule {
+namespace {
+
+namespace options = boost::program_options;
+
+constexpr std::string_view sheet_help = R"(usage: heelrule sheet RULES [options] >FILE
+
+Prints a blank sheet of a rule set: every question in the order of the bench,
+with its unit, its plausible range, its levels and how to take it.
+
+  --as KIND              yaml (the default): a file to fill in with an editor
+                         and to grade
+  --language TAG         language of the questions, such as es; may be given
+                         again, first choice first
+  --rules-folder FOLDER  where the rule sets that ship are
+  --help                 print this help
+)";
+
+}  // namespace
+
+Parsed<CommandLine> parse_sheet(const std::vector<std::string>& arguments) {
+  Options parsed = options_of_all();
+  parsed.known.add_options()("as", options::value<std::string>())(
+      "language", options::value<std::vector<std::string>>());
+  if (Problem problem = parse_options("sheet", arguments, parsed); !problem.message.empty()) {
+    return problem;
+  }
+  if (parsed.given.count("help") != 0) {
+    return CommandLine{PrintCommand{std::string(sheet_help)}, {}};
+  }
+  if (parsed.operands.size() != 1) {
+    return Problem{"sheet needs one rule set", "write `heelrule sheet RULES`"};
+  }
+  const std::string as = value_of(parsed, "as").value_or("yaml");
+  if (as != "yaml") {
+    return Problem{fmt::format("there is no sheet of kind `{}`", as), "write `yaml`"};
+  }
+  SheetCommand command;
+  command.rules = parsed.operands.front();
+  command.as = SheetKind::yaml;
+  command.languages = values_of(parsed, "language");
+  return CommandLine{command, value_of(parsed, "rules-folder").value_or("")};
+}
+
+}  // namespace heelrule
