@@ -22,7 +22,7 @@ inspection:
   date: ""                        # the day, as 2026-10-03
   observer: ""                    # your code, as S-07
   client: ""                      # a code, as C-014, and never a name
-  shoe: {{label: "", marked: ""}}   # words that tell this pair from others, and its size
+  shoe: {{label: "", marked: ""}}   # words that tell the pair, and its size
   note: ""
 )";
 

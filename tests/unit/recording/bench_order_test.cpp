@@ -60,7 +60,9 @@ TEST_CASE("safety comes first, then sections by their order, then what no rule n
 }
 
 TEST_CASE("a section without a question is left out") {
-  const auto program = graded(one_rule("[{name: all, earns: 100 %}]"), one_record("1 mm", "1 mm"));
+  const auto program =
+      graded(one_rule("[{name: short, below: 5 mm, earns: 0}, {name: right, earns: 100 %}]"),
+             one_record("1 mm", "1 mm"));
   CHECK(names(program.program) == std::vector<std::string>{"= fit", "gap"});
 }
 

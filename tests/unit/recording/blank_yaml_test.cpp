@@ -29,12 +29,11 @@ TEST_CASE("a blank sheet reads as it is, and nothing on it was seen") {
 
 TEST_CASE("a blank sheet tells how to take each trait and what may be written") {
   const std::string text = blank_yaml(shipped_program("everyday"), {});
-  CHECK(text.find(
-            "  # Standing: length from heel to longest toe\n"
-            "  #   Both feet on the floor and weight even, eyes ahead; read at the longest toe,\n"
-            "  #   with the heel still at the stop.\n"
-            "  # > in mm, cm or in; plausible is 80 mm to 340 mm\n"
-            "  foot_length: {left: not seen, right: not seen}\n") != std::string::npos);
+  CHECK(text.find("  # Standing: length from heel to longest toe\n"
+                  "  #   Both feet on the floor and weight even, eyes ahead; read at the longest\n"
+                  "  #   toe, with the heel still at the stop.\n"
+                  "  # > in mm, cm or in; plausible is 80 mm to 340 mm\n"
+                  "  foot_length: {left: not seen, right: not seen}\n") != std::string::npos);
   CHECK(text.find("  #   - overlapping: a toe lies over or under its neighbour\n") !=
         std::string::npos);
   CHECK(text.find("  # ==== Feet, seated ====\n") != std::string::npos);
