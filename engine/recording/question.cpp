@@ -55,6 +55,7 @@ std::string one_of(const std::vector<std::string_view>& words) {
 
 std::string measure_words(const Question& question) {
   std::vector<std::string_view> symbols;
+  symbols.reserve(question.units.size());
   for (const Unit unit : question.units) {
     symbols.push_back(facts(unit).symbol);
   }
@@ -105,6 +106,7 @@ std::string form_words(const Question& question) {
     case AnswerForm::scale:
     case AnswerForm::choice: {
       std::vector<std::string_view> names;
+      names.reserve(question.levels.size());
       for (const Level& level : question.levels) {
         names.push_back(level.name.value);
       }

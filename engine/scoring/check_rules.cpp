@@ -15,6 +15,7 @@ namespace {
 
 std::vector<std::string_view> grade_names(const RuleSet& rules) {
   std::vector<std::string_view> names;
+  names.reserve(rules.grades.size());
   for (const Grade& grade : rules.grades) {
     names.push_back(grade.name.value);
   }
@@ -23,6 +24,7 @@ std::vector<std::string_view> grade_names(const RuleSet& rules) {
 
 std::vector<std::string_view> trait_names(const RuleSet& rules) {
   std::vector<std::string_view> names;
+  names.reserve(rules.traits.size());
   for (const Trait& trait : rules.traits) {
     names.push_back(trait.name);
   }

@@ -36,6 +36,7 @@ void check_sections(const RuleSet& rules, Diagnostics& diagnostics) {
 
 std::vector<std::string_view> section_names(const RuleSet& rules) {
   std::vector<std::string_view> names;
+  names.reserve(rules.sections.size());
   for (const Section& section : rules.sections) {
     names.push_back(section.name.value);
   }
