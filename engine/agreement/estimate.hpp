@@ -41,14 +41,15 @@ struct Estimate {
   bool is_known() const { return !std::isnan(value); }
 };
 
-/// `value` ± `factor` · `standard_error`, cut at `least` and `most`.
+/// `value` ± `factor` · `standard_error`, cut at `least` and `most`, or at the value itself where
+/// that lies beyond (with ratings missing, a coefficient may lie below −1).
 inline Interval around(double value, double factor, double standard_error, double least,
                        double most) {
   if (std::isnan(value) || std::isnan(standard_error)) {
     return {};
   }
-  return {std::fmax(least, value - factor * standard_error),
-          std::fmin(most, value + factor * standard_error)};
+  return {std::fmax(std::fmin(least, value), value - factor * standard_error),
+          std::fmin(std::fmax(most, value), value + factor * standard_error)};
 }
 
 /// The estimate with the interval that Student's t gives it, within `least` and `most`. Without one

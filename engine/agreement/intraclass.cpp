@@ -4,7 +4,12 @@ namespace heelrule {
 namespace {
 
 // The correlation of means of k ratings whose single ones correlate so (Spearman and Brown).
-double stepped_up(double single, double k) { return k * single / (1 + (k - 1) * single); }
+// It falls without an end toward single ones of −1 / (k − 1), and says nothing from there on.
+double stepped_up(double single, double k) {
+  constexpr double dust = 1e-9;
+  const double scale = 1 + (k - 1) * single;
+  return scale > dust ? k * single / scale : unknown;
+}
 
 // From the ratio of mean squares and the freedoms of both.
 Interval single_interval(double ratio, double above, double below, double k) {
@@ -99,6 +104,9 @@ Estimate intraclass(const MeanSquares& squares, IntraclassForm form) {
     result.value = stepped_up(result.value, k);
     result.interval.low = stepped_up(result.interval.low, k);
     result.interval.high = stepped_up(result.interval.high, k);
+    if (!result.is_known() || !result.interval.is_known()) {
+      return {result.value, unknown, {}, IntervalBy::none};
+    }
   }
   return result;
 }

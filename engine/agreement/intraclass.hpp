@@ -26,7 +26,9 @@ constexpr std::array<IntraclassForm, 6> intraclass_forms{
 
 /// The coefficient with its interval from the F distribution, as in that paper; for ICC(2,k) the
 /// limits of ICC(2,1) are stepped up, as there (McGraw and Wong 1996 differ in the second digit).
-/// There is no standard error. Unknown where all ratings are the same. May lie below 0: subjects
+/// There is no standard error. Unknown where all ratings are the same; of means also where
+/// ratings of one subject differ so much more than subjects that the correlation of their means has
+/// no lower end. May lie below 0: subjects
 /// are then more alike than ratings of one subject.
 Estimate intraclass(const MeanSquares& squares, IntraclassForm form);
 

@@ -204,6 +204,37 @@ TEST_CASE("intraclass correlations and errors of measurement find what went into
   CHECK(agreement == Approx(4.0 / 6).margin(0.05));
 }
 
+TEST_CASE("however odd the readings, figures are finite or unknown, and lie in their intervals") {
+  RandomSequence random(6);
+  const double odd[] = {0, 0, 1, -1, 1e14, -1e14, 1e-8, 3.5};
+  for (int round = 0; round < 500; ++round) {
+    const std::size_t subjects = 1 + random.below(4);
+    const std::size_t observers = 2 + random.below(3);
+    Ratings ratings(subjects, observers);
+    for (std::size_t subject = 0; subject < subjects; ++subject) {
+      for (std::size_t observer = 0; observer < observers; ++observer) {
+        if (random.below(8) > 0) {
+          ratings.set(subject, observer, odd[random.below(8)]);
+        }
+      }
+    }
+    if (ratings.count() == 0) {
+      continue;
+    }
+    for (const Coefficient& one : coefficients(measured_ratings(ratings))) {
+      const Estimate& found = one.estimate;
+      CAPTURE(round, static_cast<int>(one.name));
+      CHECK(!std::isinf(found.value));
+      if (found.interval.is_known() && found.by != IntervalBy::resampling) {
+        CHECK(std::isfinite(found.interval.low));
+        CHECK(std::isfinite(found.interval.high));
+        CHECK(found.interval.low <= found.value + 1e-9);
+        CHECK(found.interval.high >= found.value - 1e-9);
+      }
+    }
+  }
+}
+
 TEST_CASE("one rating for each subject, or none, gives no coefficient and no fault") {
   Ratings ratings(3, 2);
   for (const Coefficient& one : coefficients(level_ratings(ratings, 2, true))) {
