@@ -4,15 +4,18 @@
 
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
+#include "cli/page_sheet.hpp"
 #include "engine/recording/blank_yaml.hpp"
 
 namespace heelrule {
 namespace {
 
-std::string sheet(const SheetCommand& command, const Program& program) {
+std::string sheet(const SheetCommand& command, const CompiledRules& rules) {
   switch (command.as) {
     case SheetKind::yaml:
-      return blank_yaml(program, command.languages);
+      return blank_yaml(*rules.program, command.languages);
+    case SheetKind::page:
+      return page_sheet(rules, {command.blind, command.languages});
   }
   return {};
 }
@@ -24,7 +27,11 @@ ExitStatus run(const SheetCommand& command, const RuleFiles& files) {
   if (const auto refused = refuse_unsound(compiled)) {
     return *refused;
   }
-  return write_output(sheet(command, *compiled.program));
+  if (command.as == SheetKind::page && !page_engine_missing().message.empty()) {
+    write_problem(page_engine_missing());
+    return ExitStatus::input_missing;
+  }
+  return write_output(sheet(command, compiled));
 }
 
 }  // namespace heelrule
