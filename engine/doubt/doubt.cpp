@@ -64,6 +64,7 @@ class Judge {
 
   void look_into(const std::vector<std::size_t>& live, std::size_t grade) {
     std::vector<DoubtfulReading> readings;
+    readings.reserve(live.size());
     for (const std::size_t i : live) {
       readings.push_back(doubt_.readings[i]);
     }
@@ -88,6 +89,7 @@ class Judge {
   // The readings of most effect are tried first, so that of two sets the likelier is told.
   void find_fewest(std::size_t grade) {
     std::vector<DoubtfulReading> readings;
+    readings.reserve(doubt_.take_again.size());
     for (const ReadingEffect& one : doubt_.take_again) {
       readings.push_back(doubt_.readings[one.reading]);
     }
@@ -147,6 +149,7 @@ class Judge {
 
   std::vector<double> shares(const ValueCount& count) const {
     std::vector<double> all;
+    all.reserve(count.bands.size());
     for (const std::size_t band : count.bands) {
       all.push_back(share(band, tally_.draws));
     }

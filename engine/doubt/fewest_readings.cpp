@@ -69,6 +69,7 @@ class Search {
   bool try_both_ways(const std::vector<std::size_t>& chosen) {
     for (std::size_t ways = 0; ways < (std::size_t{1} << chosen.size()); ++ways) {
       std::vector<OffReading> off;
+      off.reserve(chosen.size());
       for (std::size_t k = 0; k < chosen.size(); ++k) {
         off.push_back({chosen[k], ((ways >> k) & 1U) != 0});
       }

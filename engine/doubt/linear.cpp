@@ -46,6 +46,7 @@ class Propagation {
       linear_[instruction.result] = through(instruction);
     }
     std::vector<std::optional<double>> found;
+    found.reserve(program_.register_count);
     for (Register i = 0; i < program_.register_count; ++i) {
       found.push_back(seen(i) ? uncertainty(linear_[i]) : std::nullopt);
     }

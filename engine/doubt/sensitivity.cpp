@@ -39,6 +39,7 @@ class Mixing {
       run_block(draw);
     }
     std::vector<Effect> found;
+    found.reserve(sums_.size());
     for (const EffectSums& sums : sums_) {
       found.push_back(sums.effect());
     }

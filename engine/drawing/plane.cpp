@@ -71,6 +71,7 @@ class PlaneDrawing {
     draw_axes(svg);
     for (const PlaneLine& line : plane_.lines) {
       std::vector<Point> points;
+      points.reserve(line.through.size());
       for (const Point& point : line.through) {
         points.push_back(placed(point));
       }

@@ -76,6 +76,7 @@ class ClassPage {
 
   void sentences() {
     std::vector<std::string> said;
+    said.reserve(story_.agreement.apart.size());
     for (const StandsApart& one : story_.agreement.apart) {
       said.push_back(apart_words(story_, one));
     }
@@ -160,6 +161,7 @@ class ClassPage {
     PageData& row = data_.add("answers");
     row.words("title", topic_title(story_, topic.rated.topic));
     std::vector<double> all;
+    all.reserve(topic.students.size());
     for (const StudentOnTopic& student : topic.students) {
       all.push_back(student.meets);
     }

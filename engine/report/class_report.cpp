@@ -96,6 +96,7 @@ class ClassWriter {
       }
       json_.end_array();
       std::vector<std::string> traits;
+      traits.reserve(one.topics.size());
       for (const std::size_t topic : one.topics) {
         traits.push_back(topic_name(story_, topic_at(topic)));
       }
@@ -159,6 +160,7 @@ template <class Things, class Words>
 std::vector<std::string> sentences(const ClassStory& story, const Things& things,
                                    const Words& words) {
   std::vector<std::string> said;
+  said.reserve(things.size());
   for (const auto& thing : things) {
     said.push_back(words(story, thing));
   }

@@ -243,6 +243,7 @@ std::string split_words(const ClassStory& story, const SplitShoe& one) {
     }
   }
   std::vector<std::string> hardest;
+  hardest.reserve(one.topics.size());
   for (const std::size_t topic : one.topics) {
     hardest.push_back(quoted_title(story, topic));
   }
