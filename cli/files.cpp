@@ -84,6 +84,13 @@ Parsed<std::string> read_file(const std::string& path) {
   return read_all(path, file.number());
 }
 
+std::string folder_of(std::string_view path) {
+  const std::size_t slash = path.rfind('/');
+  return slash == std::string_view::npos
+             ? "."
+             : std::string(path.substr(0, std::max<std::size_t>(slash, 1)));
+}
+
 std::string real_path(const std::string& path) {
   char resolved[PATH_MAX];
   return ::realpath(path.c_str(), resolved) == nullptr ? std::string{} : std::string(resolved);

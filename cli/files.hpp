@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/quantity/parsed.hpp"
@@ -10,6 +11,9 @@ namespace heelrule {
 
 /// The content of a regular file of at most 4 MiB. The problem names the path and the reason.
 Parsed<std::string> read_file(const std::string& path);
+
+/// The folder that a file lies in, as its path says it; `.` where it says none.
+std::string folder_of(std::string_view path);
 
 /// The path with every link resolved; empty where there is no such file.
 std::string real_path(const std::string& path);

@@ -75,7 +75,8 @@ class Grading {
       worsen(ExitStatus::answer_is_no);
     }
     std::optional<Doubt> doubt;
-    if (!command_.exactly) {
+    // A page tells nothing of it yet, and it costs more than all the rest.
+    if (!command_.exactly && command_.as != ReportKind::html) {
       doubt = doubt_of(program_, *inspection, verdict);
     }
     records_.push_back({*std::move(inspection), std::move(verdict), std::move(doubt)});

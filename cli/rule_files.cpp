@@ -12,11 +12,6 @@
 namespace heelrule {
 namespace {
 
-std::string folder_of(std::string_view path) {
-  const std::size_t slash = path.rfind('/');
-  return slash == std::string_view::npos ? "." : std::string(path.substr(0, slash));
-}
-
 // Names that rule files may use for each other: parts of letters, digits, `_` and `-`, joined by
 // `/`.
 bool is_plain_name(std::string_view name) {

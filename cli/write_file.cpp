@@ -10,6 +10,8 @@
 #include <cstdlib>
 #include <cstring>
 
+#include "cli/files.hpp"
+
 namespace heelrule {
 namespace {
 
@@ -17,11 +19,6 @@ constexpr mode_t owner_alone = 0600;
 
 Problem cannot_write(const std::string& path, int reason) {
   return {fmt::format("cannot write `{}`: {}", path, std::strerror(reason)), ""};
-}
-
-std::string folder_of(const std::string& path) {
-  const std::size_t slash = path.rfind('/');
-  return slash == std::string::npos ? "." : slash == 0 ? "/" : path.substr(0, slash);
 }
 
 // A file that has no name of its own yet, and goes away unless it gets one.

@@ -17,8 +17,6 @@ std::string_view pass_page_template();
 
 namespace {
 
-std::string points(double value) { return std::isnan(value) ? "–" : with_places(value, 1); }
-
 class PassPage {
  public:
   PassPage(const PassSheet& sheet, const PassMarks& marks) : sheet_(sheet), marks_(marks) {}
@@ -46,10 +44,10 @@ class PassPage {
   void one_mark(const PassMark& mark) {
     PageData& one = data_.add("marks");
     one.words("method", title_of(mark.method));
-    one.words("cut", points(mark.cut.value));
+    one.words("cut", points_words(mark.cut.value));
     one.words("interval", mark.cut.interval.is_known()
-                              ? fmt::format("{} to {}", points(mark.cut.interval.low),
-                                            points(mark.cut.interval.high))
+                              ? fmt::format("{} to {}", points_words(mark.cut.interval.low),
+                                            points_words(mark.cut.interval.high))
                               : "–");
     one.words("error",
               std::isnan(mark.cut.standard_error) ? "–" : with_places(mark.cut.standard_error, 2));
@@ -109,7 +107,7 @@ class PassPage {
     plane.lines.back().through.front().y = std::fmin(mark.cut.value, lowest_mark());
     plane.lines.push_back({{{best, mark.cut.value}},
                            PlaneLineKind::thin,
-                           fmt::format("pass mark {}", points(mark.cut.value))});
+                           fmt::format("pass mark {}", points_words(mark.cut.value))});
     return plane;
   }
 
@@ -127,10 +125,11 @@ class PassPage {
                          sheet_.most, axis_strokes(0, sheet_.most), {}};
     for (std::size_t i = 0; i < sheet_.judges.size(); ++i) {
       const double cut = marks_.judges->judge_cuts[i] * point;
-      picture.rows.push_back({sheet_.judges[i].name, cut, unknown, unknown, points(cut), false});
+      picture.rows.push_back(
+          {sheet_.judges[i].name, cut, unknown, unknown, points_words(cut), false});
     }
     picture.rows.push_back({"mean of all", mark.cut.value, mark.cut.interval.low,
-                            mark.cut.interval.high, points(mark.cut.value), false});
+                            mark.cut.interval.high, points_words(mark.cut.value), false});
     return picture;
   }
 

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "engine/quantity/decimal.hpp"
 #include "engine/report/agreement_json.hpp"
@@ -10,16 +11,17 @@
 #include "engine/report/text_page.hpp"
 
 namespace heelrule {
-namespace {
 
-std::string points(double value) { return std::isnan(value) ? "–" : with_places(value, 1); }
+std::string points_words(double value) { return std::isnan(value) ? "–" : with_places(value, 1); }
+
+namespace {
 
 std::string points_and_interval(const Estimate& cut) {
   if (!cut.interval.is_known()) {
-    return points(cut.value);
+    return points_words(cut.value);
   }
-  return fmt::format("{} ({} to {})", points(cut.value), points(cut.interval.low),
-                     points(cut.interval.high));
+  return fmt::format("{} ({} to {})", points_words(cut.value), points_words(cut.interval.low),
+                     points_words(cut.interval.high));
 }
 
 class PassWriter {
@@ -194,12 +196,12 @@ std::string pass_mark_words(const PassSheet& sheet, const PassMarks& marks, cons
       return fmt::format(
           "Marks rise by {} a step of the rating, and the line reads {} at `{}`; it explains {} of "
           "their spread.",
-          points(marks.regression->slope), points(mark.cut.value), sheet.ratings[sheet.borderline],
-          share_words(marks.regression->explained));
+          points_words(marks.regression->slope), points_words(mark.cut.value),
+          sheet.ratings[sheet.borderline], share_words(marks.regression->explained));
     case PassMethod::borderline_group:
       return fmt::format("The mean mark of the {:.0f} rated `{}`; their median is {}.",
                          marks.group->students, sheet.ratings[sheet.borderline],
-                         points(marks.group->median));
+                         points_words(marks.group->median));
     case PassMethod::angoff:
       return fmt::format("{} somebody who just passes to get {} of {} tasks right{}.",
                          sheet.judges.size() == 1
@@ -234,7 +236,7 @@ std::vector<std::string> pass_remarks(const PassSheet& sheet, const PassMarks& m
         "things: "
         "what students at the border reach, what judges expect, what a school can bear. Choose one "
         "beforehand, and say why.",
-        points(highest - lowest)));
+        points_words(highest - lowest)));
   }
   if (!sheet.students.empty() && sheet.students.size() < few_students) {
     said.push_back(fmt::format(

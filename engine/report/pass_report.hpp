@@ -16,6 +16,9 @@ constexpr int pass_json_version = 1;
 std::string_view key_of(PassMethod method);
 std::string_view title_of(PassMethod method);
 
+/// `61.5`; a dash for what is not known.
+std::string points_words(double value);
+
 /// How a pass mark came about, in a sentence.
 std::string pass_mark_words(const PassSheet& sheet, const PassMarks& marks, const PassMark& mark);
 
