@@ -1,5 +1,7 @@
 #include "engine/doubt/doubt.hpp"
 
+#include <fmt/format.h>
+
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <map>
@@ -149,7 +151,7 @@ TEST_CASE("the chances of the grades are those of an exact convolution") {
     const std::string name = "gap" + std::to_string(i);
     traits += "  " + name + ": {ask: Gap, measure: mm, doubt: 1.5 mm}\n";
     rules += rule(name, std::to_string(static_cast<int>(weights[i])), window);
-    found += (i > 0 ? ", " : "") + name + ": " + std::to_string(values[i]).substr(0, 4) + " mm";
+    found += fmt::format("{}{}: {} mm", i > 0 ? ", " : "", name, values[i]);
   }
   const Doubted sample = doubted(house(traits, rules), found + "}");
   std::map<double, double> scores{{0.0, 1.0}};
