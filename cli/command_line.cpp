@@ -11,6 +11,7 @@
 #include "cli/command_line_agree.hpp"
 #include "cli/command_line_options.hpp"
 #include "cli/command_line_pass.hpp"
+#include "cli/command_line_record.hpp"
 #include "cli/command_line_sheet.hpp"
 #include "cli/command_line_size.hpp"
 #include "engine/quantity/decimal.hpp"
@@ -29,6 +30,7 @@ usage: heelrule COMMAND ...
 
   grade RULES INSPECTION...   the graded report, with the reason of each finding
   proof RULES...              every mistake in a rule set, each at its place
+  record RULES --to FILE      an inspection, question by question
   sheet RULES                 a blank sheet to record an inspection on
   size RULES INSPECTION...    two feet to sizes, socks, and when to measure again
   agree RULES RECORD...       how far a class agrees, and what keeps it from it
@@ -277,6 +279,9 @@ Parsed<CommandLine> parse_command_line(const std::vector<std::string>& arguments
   if (name == "proof") {
     return parse_proof(rest);
   }
+  if (name == "record") {
+    return parse_record(rest);
+  }
   if (name == "sheet") {
     return parse_sheet(rest);
   }
@@ -290,8 +295,8 @@ Parsed<CommandLine> parse_command_line(const std::vector<std::string>& arguments
     return parse_pass(rest);
   }
   Nearest nearest(name);
-  for (const std::string_view known :
-       {"grade", "proof", "sheet", "size", "agree", "pass", "help", "--help", "--version"}) {
+  for (const std::string_view known : {"grade", "proof", "record", "sheet", "size", "agree", "pass",
+                                       "help", "--help", "--version"}) {
     nearest.offer(known);
   }
   return Problem{fmt::format("there is no command `{}`", name),

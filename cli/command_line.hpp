@@ -76,12 +76,21 @@ struct PassCommand {
 };
 
 /// What a blank sheet is made for.
-enum class SheetKind { yaml };
+enum class SheetKind { yaml, paper };
 
 /// `heelrule sheet RULES`
 struct SheetCommand {
   std::string rules;
   SheetKind as = SheetKind::yaml;
+  std::vector<std::string> languages;
+};
+
+/// `heelrule record RULES --to FILE`, or `heelrule record --amend FILE`
+struct RecordCommand {
+  std::string rules;  ///< of an amendment: may be empty, the record then says
+  std::string file;
+  bool amend = false;
+  bool replace = false;  ///< what is there already may be replaced
   std::vector<std::string> languages;
 };
 
@@ -93,7 +102,7 @@ struct PrintCommand {
 /// A command with what all of them share.
 struct CommandLine {
   std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand, AgreeCommand, PassCommand,
-               SheetCommand>
+               SheetCommand, RecordCommand>
       command;
   std::string rules_folder;  ///< of the rule sets that ship; empty: where they are installed
 };

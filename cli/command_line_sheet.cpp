@@ -15,7 +15,9 @@ Prints a blank sheet of a rule set: every question in the order of the bench,
 with its unit, its plausible range, its levels and how to take it.
 
   --as KIND              yaml (the default): a file to fill in with an editor
-                         and to grade
+                         and to grade; paper: a page to print on A4 or Letter,
+                         with boxes, lines and rulers, and how to take each
+                         reading on its back
   --language TAG         language of the questions, such as es; may be given
                          again, first choice first
   --rules-folder FOLDER  where the rule sets that ship are
@@ -38,12 +40,12 @@ Parsed<CommandLine> parse_sheet(const std::vector<std::string>& arguments) {
     return Problem{"sheet needs one rule set", "write `heelrule sheet RULES`"};
   }
   const std::string as = value_of(parsed, "as").value_or("yaml");
-  if (as != "yaml") {
-    return Problem{fmt::format("there is no sheet of kind `{}`", as), "write `yaml`"};
+  if (as != "yaml" && as != "paper") {
+    return Problem{fmt::format("there is no sheet of kind `{}`", as), "write `yaml` or `paper`"};
   }
   SheetCommand command;
   command.rules = parsed.operands.front();
-  command.as = SheetKind::yaml;
+  command.as = as == "paper" ? SheetKind::paper : SheetKind::yaml;
   command.languages = values_of(parsed, "language");
   return CommandLine{command, value_of(parsed, "rules-folder").value_or("")};
 }

@@ -13,29 +13,11 @@
 #include <filesystem>
 #include <system_error>
 
+#include "cli/descriptor.hpp"
 #include "engine/reading/tree.hpp"
 
 namespace heelrule {
 namespace {
-
-// An open file that closes itself.
-class Descriptor {
- public:
-  explicit Descriptor(int number) : number_(number) {}
-  ~Descriptor() {
-    if (number_ >= 0) {
-      ::close(number_);
-    }
-  }
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-  Descriptor(Descriptor&&) = delete;
-  Descriptor& operator=(Descriptor&&) = delete;
-  int number() const { return number_; }
-
- private:
-  int number_;
-};
 
 Problem cannot_read(const std::string& path, int reason) {
   return {fmt::format("cannot read `{}`: {}", path, std::strerror(reason)), ""};

@@ -10,6 +10,7 @@
 #include "cli/output.hpp"
 #include "cli/pass_command.hpp"
 #include "cli/proof_command.hpp"
+#include "cli/record_command.hpp"
 #include "cli/sheet_command.hpp"
 #include "cli/size_command.hpp"
 

@@ -10,26 +10,9 @@
 #include <cstring>
 #include <string>
 
+#include "cli/descriptor.hpp"
+
 namespace heelrule {
-namespace {
-
-// 0, or the reason of the failure.
-int write_all(int number, std::string_view text) {
-  while (!text.empty()) {
-    const ssize_t written = ::write(number, text.data(), text.size());
-    if (written < 0) {
-      if (errno == EINTR) {
-        continue;
-      }
-      return errno;
-    }
-    text.remove_prefix(static_cast<std::size_t>(written));
-  }
-  return 0;
-}
-
-}  // namespace
-
 void prepare_streams() {
   // A closed standard stream would lend its number to the next file that is opened. Opened the
   // wrong way round, it still fails as a closed one does, so that no report is lost in silence.

@@ -5,6 +5,7 @@
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
 #include "engine/recording/blank_yaml.hpp"
+#include "engine/recording/paper_sheet.hpp"
 
 namespace heelrule {
 namespace {
@@ -13,6 +14,8 @@ std::string sheet(const SheetCommand& command, const Program& program) {
   switch (command.as) {
     case SheetKind::yaml:
       return blank_yaml(program, command.languages);
+    case SheetKind::paper:
+      return paper_sheet(program, command.languages);
   }
   return {};
 }

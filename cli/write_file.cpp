@@ -10,7 +10,9 @@
 #include <cstdlib>
 #include <cstring>
 
+#include "cli/descriptor.hpp"
 #include "cli/files.hpp"
+#include "cli/locked_file.hpp"
 
 namespace heelrule {
 namespace {
@@ -19,6 +21,10 @@ constexpr mode_t owner_alone = 0600;
 
 Problem cannot_write(const std::string& path, int reason) {
   return {fmt::format("cannot write `{}`: {}", path, std::strerror(reason)), ""};
+}
+
+Problem is_there(const std::string& path) {
+  return {fmt::format("`{}` is there already", path), "write `--replace` to write over it"};
 }
 
 // A file that has no name of its own yet, and goes away unless it gets one.
@@ -43,12 +49,8 @@ class Unnamed {
   // Each of these is 0, or the reason why it failed. A failed fsync is not tried again: what was
   // not written is gone from memory by then.
   int write(std::string_view text) const {
-    while (!text.empty()) {
-      const ssize_t written = ::write(number_, text.data(), text.size());
-      if (written < 0 && errno != EINTR) {
-        return errno;
-      }
-      text.remove_prefix(written < 0 ? 0 : static_cast<std::size_t>(written));
+    if (const int reason = write_all(number_, text); reason != 0) {
+      return reason;
     }
     return ::fsync(number_) == 0 ? 0 : errno;
   }
@@ -71,15 +73,6 @@ class Unnamed {
   int number_ = -1;
 };
 
-// A new name is safe once its folder is on the disk.
-void settle_folder(const std::string& path) {
-  const int number = ::open(folder_of(path).c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-  if (number >= 0) {
-    ::fsync(number);
-    ::close(number);
-  }
-}
-
 }  // namespace
 
 Problem write_file(const std::string& path, std::string_view text, Existing existing) {
@@ -91,13 +84,27 @@ Problem write_file(const std::string& path, std::string_view text, Existing exis
   reason = reason != 0 ? reason : file.write(text);
   reason = reason != 0 ? reason : file.name_as(path, existing);
   if (reason == EEXIST) {
-    return {fmt::format("`{}` is there already", path), "write `--replace` to write over it"};
+    return is_there(path);
   }
   if (reason != 0) {
     return cannot_write(path, reason);
   }
-  settle_folder(path);
-  return {};
+  reason = settle_folder_of(path);
+  return reason == 0 ? Problem{} : cannot_write(path, reason);
+}
+
+Problem refuse_target(const std::string& path, Existing existing) {
+  struct stat status{};
+  if (::lstat(path.c_str(), &status) != 0) {
+    return errno == ENOENT ? Problem{} : cannot_write(path, errno);
+  }
+  if (S_ISLNK(status.st_mode)) {
+    return {fmt::format("`{}` is a link", path), "name the file itself"};
+  }
+  if (!S_ISREG(status.st_mode)) {
+    return {fmt::format("`{}` is no regular file", path), "name a file"};
+  }
+  return existing == Existing::keep ? is_there(path) : Problem{};
 }
 
 Problem make_folder(const std::string& path) {

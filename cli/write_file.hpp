@@ -18,6 +18,10 @@ enum class Existing : std::uint8_t { keep, replace };
 /// names the path and the reason, and is empty where all went well.
 Problem write_file(const std::string& path, std::string_view text, Existing existing);
 
+/// Why `path` cannot be the name of a file to write: it is there already and is to be kept, a link,
+/// or no regular file. Empty if it can.
+Problem refuse_target(const std::string& path, Existing existing);
+
 /// Makes a folder that only its owner may look into; nothing to do where there is one.
 Problem make_folder(const std::string& path);
 

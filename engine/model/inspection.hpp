@@ -63,6 +63,17 @@ struct Observation {
   bool operator==(const Observation&) const = default;
 };
 
+/// That an answer was changed after the record was finished.
+struct Amendment {
+  std::string answer;   ///< which: `foot_length.left`, `inspection.client`
+  std::string was;      ///< what stood there, in words
+  std::string when;     ///< ISO 8601
+  std::string by;       ///< a person's code
+  std::string because;  ///< may be empty
+
+  bool operator==(const Amendment&) const = default;
+};
+
 struct Inspection {
   std::string rules;  ///< the rule set that it was made for, as the record names it
   std::string date;   ///< ISO 8601, `2026-10-03`; may be empty
@@ -71,6 +82,7 @@ struct Inspection {
   std::string shoe_label;
   std::string shoe_marked;
   std::string note;
+  std::vector<Amendment> amendments;      ///< in the order in which they were made
   std::vector<Observation> observations;  ///< by trait, then side; at most one of each
 
   bool operator==(const Inspection&) const = default;

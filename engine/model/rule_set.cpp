@@ -17,6 +17,13 @@ std::optional<std::size_t> find(const List& list, std::string_view name, NameOf 
 
 }  // namespace
 
+std::string_view RuleSet::short_name() const {
+  std::string_view words = name;
+  words.remove_prefix(words.rfind('/') + 1);
+  words.remove_suffix(words.ends_with(".yaml") ? 5 : 0);
+  return words;
+}
+
 std::optional<std::size_t> RuleSet::find_trait(std::string_view trait_name) const {
   return find(traits, trait_name,
               [](const Trait& trait) -> const std::string& { return trait.name; });

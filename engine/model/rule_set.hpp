@@ -72,6 +72,9 @@ struct RuleSet {
 
   bool operator==(const RuleSet&) const = default;
 
+  /// The name without folders and `.yaml`, as records give it.
+  std::string_view short_name() const;
+
   std::optional<std::size_t> find_trait(std::string_view trait_name) const;
   std::optional<std::size_t> find_section(std::string_view section_name) const;
   std::optional<std::size_t> find_grade(std::string_view grade_name) const;

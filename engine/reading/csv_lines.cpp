@@ -5,95 +5,41 @@
 #include <algorithm>
 #include <utility>
 
-#include "engine/quantity/trimmed.hpp"
+#include "engine/reading/make_node.hpp"
 #include "engine/reading/read_inspection.hpp"
 #include "engine/reading/text_gate.hpp"
+#include "engine/reading/written_value.hpp"
 #include "engine/source/csv_cell.hpp"
 
 namespace heelrule {
 namespace {
 
-Node text_node(std::string text, Span where) {
-  return {Node::Kind::text, where, std::move(text), {}, {}, {}};
-}
-
-Node empty_map(Span where) { return {Node::Kind::map, where, {}, {}, {}, {}}; }
-
-void add(Node& map, std::string_view key, Node value) {
-  const Span where = value.where;
-  map.entries.push_back({{std::string(key), where}, std::move(value)});
-}
-
-// The map below a key, made if it is not there yet.
-Node& below(Node& map, std::string_view key, Span where) {
-  if (Node* known = map.find(key)) {
-    return *known;
-  }
-  add(map, key, empty_map(where));
-  return map.entries.back().value;
-}
-
-std::vector<std::string_view> parts_of(std::string_view cell) {
-  std::vector<std::string_view> parts;
-  while (true) {
-    const std::size_t end = cell.find(';');
-    parts.push_back(trimmed(cell.substr(0, end)));
-    if (end == std::string_view::npos) {
-      return parts;
-    }
-    cell.remove_prefix(end + 1);
-  }
-}
-
-Node fibres_node(std::string_view cell, Span where) {
-  Node map = empty_map(where);
-  for (const std::string_view part : parts_of(cell)) {
-    const std::size_t share = std::min(part.find_first_of("0123456789"), part.size());
-    add(map, trimmed(part.substr(0, share)), text_node(std::string(part.substr(share)), where));
-  }
-  return map;
-}
-
-Node value_node(const Trait& trait, std::string_view cell, Span where) {
-  const bool is_seen = cell != "not seen";
-  if (is_seen && std::holds_alternative<FibresKind>(trait.kind)) {
-    return fibres_node(cell, where);
-  }
-  if (std::holds_alternative<MeasureKind>(trait.kind) && cell.find(';') != std::string_view::npos) {
-    Node list{Node::Kind::list, where, {}, {}, {}, {}};
-    for (const std::string_view part : parts_of(cell)) {
-      list.items.push_back(text_node(std::string(part), where));
-    }
-    return list;
-  }
-  return text_node(std::string(cell), where);
-}
-
 // A row as the tree of the record that it stands for.
 class RowTree {
  public:
-  RowTree(const RuleSet& rules, Span row) : rules_(rules), root_(empty_map(row)) {
-    add(root_, "inspection", empty_map(row));
-    add(root_, "safety", empty_map(row));
-    add(root_, "found", empty_map(row));
+  RowTree(const RuleSet& rules, Span row) : rules_(rules), root_(map_node(row)) {
+    add_entry(root_, "inspection", map_node(row));
+    add_entry(root_, "safety", map_node(row));
+    add_entry(root_, "found", map_node(row));
   }
 
   void put(const CsvColumn& column, std::string text, Span where) {
     switch (column.part) {
       case CsvColumn::Part::head:
-        add(part(0), column.key, text_node(std::move(text), where));
+        add_entry(part(0), column.key, text_node(std::move(text), where));
         return;
       case CsvColumn::Part::shoe:
-        add(below(part(0), "shoe", where), column.key, text_node(std::move(text), where));
+        add_entry(map_below(part(0), "shoe", where), column.key, text_node(std::move(text), where));
         return;
       case CsvColumn::Part::value:
-        add(place(column, where), "value", value_node(rules_.traits[column.trait], text, where));
+        add_entry(place(column, where), "value",
+                  written_value(rules_.traits[column.trait], text, ";", where));
         return;
       case CsvColumn::Part::note:
-        add(place(column, where), "note", text_node(std::move(text), where));
+        add_entry(place(column, where), "note", text_node(std::move(text), where));
         return;
       case CsvColumn::Part::confirmed:
-        add(place(column, where), "confirmed", text_node(std::move(text), where));
+        add_entry(place(column, where), "confirmed", text_node(std::move(text), where));
         return;
     }
   }
@@ -119,15 +65,15 @@ class RowTree {
 
   Node& place(const CsvColumn& column, Span where) {
     Node& values = part(column.trait < rules_.safety.size() ? 1 : 2);
-    Node& trait = below(values, rules_.traits[column.trait].name, where);
+    Node& trait = map_below(values, rules_.traits[column.trait].name, where);
     return column.side == Side::none
                ? trait
-               : below(trait, column.side == Side::left ? "left" : "right", where);
+               : map_below(trait, column.side == Side::left ? "left" : "right", where);
   }
 
   static void finish(Node& value) {
     if (value.find("value") == nullptr) {
-      add(value, "value", text_node("not seen", value.where));
+      add_entry(value, "value", text_node("not seen", value.where));
     }
   }
 

@@ -29,6 +29,7 @@ class InspectionReader {
     }
     read_values(map, "safety", true);
     read_values(map, "found", false);
+    read_amendments(map);
     map.finish();
     auto& seen = inspection_.observations;
     std::sort(seen.begin(), seen.end(), [](const Observation& a, const Observation& b) {
@@ -56,6 +57,30 @@ class InspectionReader {
       inner.finish();
     }
     map.finish();
+  }
+
+  void read_amendments(MapReader& map) {
+    const Node* list = map.take("amended");
+    if (list == nullptr) {
+      return;
+    }
+    if (!list->is_list()) {
+      diagnostics_.error(list->where,
+                         fmt::format("`amended` is a list, and this is {}", in_words(list->kind)),
+                         "write each amendment as `- {answer: …, was: …, when: …, by: …}`");
+      return;
+    }
+    for (const Node& item : list->items) {
+      MapReader one(item, item.where, "an amendment", diagnostics_);
+      Amendment read;
+      read.answer = one.required_text("answer", "foot_length.left").value;
+      read.was = one.required_text("was", "243 mm").value;
+      read.when = one.required_text("when", "2026-10-03T10:12Z").value;
+      read.by = one.required_text("by", "A-02").value;
+      read.because = one.remark("because");
+      one.finish();
+      inspection_.amendments.push_back(std::move(read));
+    }
   }
 
   void read_values(MapReader& map, std::string_view key, bool safety) {
@@ -189,6 +214,12 @@ bool looks_like_json(std::string_view text) {
 
 }  // namespace
 
+std::optional<Node> read_record_tree(const Sources& sources, std::uint32_t source,
+                                     Diagnostics& diagnostics) {
+  return looks_like_json(sources.text(source)) ? read_json(sources, source, diagnostics)
+                                               : read_yaml(sources, source, diagnostics);
+}
+
 bool is_date(std::string_view text) { return find_date(text).has_value(); }
 
 Inspection read_inspection(const Node& tree, const RuleSet& rules, Diagnostics& diagnostics) {
@@ -198,8 +229,7 @@ Inspection read_inspection(const Node& tree, const RuleSet& rules, Diagnostics& 
 Checked<Inspection> load_inspection(const Sources& sources, std::uint32_t source,
                                     const RuleSet& rules) {
   Diagnostics diagnostics;
-  const auto tree = looks_like_json(sources.text(source)) ? read_json(sources, source, diagnostics)
-                                                          : read_yaml(sources, source, diagnostics);
+  const auto tree = read_record_tree(sources, source, diagnostics);
   if (!tree) {
     return Checked<Inspection>(std::move(diagnostics));
   }

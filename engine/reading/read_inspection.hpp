@@ -1,6 +1,8 @@
 // An inspection from its tree.
 #pragma once
 
+#include <optional>
+
 #include "engine/model/inspection.hpp"
 #include "engine/model/rule_set.hpp"
 #include "engine/reading/tree.hpp"
@@ -12,6 +14,10 @@ namespace heelrule {
 /// Reads a source as an inspection: as JSON if its first sign is `{`, else as YAML.
 Checked<Inspection> load_inspection(const Sources& sources, std::uint32_t source,
                                     const RuleSet& rules);
+
+/// The tree of such a source, whatever it says.
+std::optional<Node> read_record_tree(const Sources& sources, std::uint32_t source,
+                                     Diagnostics& diagnostics);
 
 /// Reads an inspection, made for or to be judged by `rules`. What was not recorded has no
 /// observation. Reported: unknown traits with the nearest known name, values of derived traits, a

@@ -46,7 +46,7 @@ class BlankYaml {
                             rules.edition.empty() ? "" : ", edition " + rules.edition));
     comment("", manner);
     comment("", further);
-    text_ += fmt::format(head, yaml_text(rules.name));
+    text_ += fmt::format(head, yaml_text(rules.short_name()));
     bool found_begun = false;
     for (const BenchSection& section : bench_order(program_)) {
       if (section.kind == BenchSection::Kind::safety) {

@@ -28,7 +28,8 @@ class TextWriter {
         inspection_(inspection),
         verdict_(verdict),
         page_(style.colour),
-        account_(account(program, inspection, verdict, style.languages)) {
+        account_(account(program, inspection, verdict, style.languages)),
+        languages_(fallback_order(style.languages, program.rules)) {
     if (doubt != nullptr) {
       doubt_ = doubt_account(program, verdict, *doubt, account_, style.languages);
     }
@@ -46,11 +47,41 @@ class TextWriter {
     not_applicable();
     listed("Cautions", account_.cautions);
     advice();
+    amendments();
     usual_cautions();
     return page_.take();
   }
 
  private:
+  // The question that an amendment is about, and its side.
+  std::string amended_words(const Amendment& amendment) const {
+    std::string_view name = amendment.answer;
+    std::string_view side;
+    for (const std::string_view one : {"left", "right"}) {
+      if (name.ends_with(fmt::format(".{}", one))) {
+        name.remove_suffix(one.size() + 1);
+        side = one;
+      }
+    }
+    const auto trait = program_.rules.find_trait(name);
+    if (!trait) {
+      return amendment.answer;
+    }
+    return fmt::format("{}{}{}{}", program_.rules.traits[*trait].ask.in(languages_),
+                       side.empty() ? "" : " (", side, side.empty() ? "" : ")");
+  }
+
+  void amendments() {
+    if (!inspection_.amendments.empty()) {
+      page_.heading("Amended after it was recorded");
+    }
+    for (const Amendment& one : inspection_.amendments) {
+      page_.item(fmt::format("{}. It was: {}. Changed by {} on {}{}{}.", amended_words(one),
+                             one.was, one.by, one.when, one.because.empty() ? "" : ": ",
+                             one.because));
+    }
+  }
+
   void head() {
     page_.title(account_.title);
     line_of({{"client ", inspection_.client},
@@ -312,6 +343,7 @@ class TextWriter {
   const Verdict& verdict_;
   TextPage page_;
   Account account_;
+  std::vector<std::string> languages_;
   std::optional<DoubtAccount> doubt_;
 };
 

@@ -23,10 +23,7 @@ std::vector<const SafetyAccount*> answered_with(Answered how, const Account& acc
 }
 
 std::string_view other_rules(const Program& program, const Inspection& inspection) {
-  std::string_view name = program.rules.name;
-  name.remove_prefix(name.rfind('/') + 1);
-  name.remove_suffix(name.ends_with(".yaml") ? 5 : 0);
-  return inspection.rules == name || inspection.rules == program.rules.name
+  return inspection.rules == program.rules.short_name() || inspection.rules == program.rules.name
              ? std::string_view{}
              : std::string_view(inspection.rules);
 }

@@ -1,0 +1,64 @@
+// A record while it is being made.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/reading/tree.hpp"
+#include "engine/recording/field.hpp"
+
+namespace heelrule {
+
+/// Who changes a record that was finished before, and when.
+struct Amender {
+  std::string by;       ///< a code: `A-02`
+  std::string when;     ///< ISO 8601: `2026-11-27T10:12Z`
+  std::string because;  ///< may be empty
+};
+
+/// The places of a record and what stands in them, as it will stand in the file.
+class Draft {
+ public:
+  /// A blank one. `program` must outlive this object.
+  explicit Draft(const Program& program);
+
+  /// Takes over a record. Precondition: `read_inspection` finds nothing wrong with it.
+  void take_over(const Node& record);
+
+  const std::vector<BenchSection>& sections() const { return sections_; }
+  const std::vector<Field>& fields() const { return fields_; }
+
+  /// What stands in a place; none if it is open.
+  const Node* answer(std::size_t field) const {
+    return answers_[field] ? &*answers_[field] : nullptr;
+  }
+  void fill(std::size_t field, Node answer) { answers_[field] = std::move(answer); }
+
+  /// The place that a key names, if there is one.
+  std::optional<std::size_t> find(std::string_view key) const;
+
+  /// Whether anything differs from the record that was taken over.
+  bool is_changed() const;
+
+  /// The whole record as a tree. With an amender it keeps what was there before, below `amended`.
+  Node record(const std::optional<Amender>& amender) const;
+
+ private:
+  Node head() const;
+  Node values(bool safety) const;
+  Node amendments(const Amender& amender) const;
+  bool differs(std::size_t field) const;
+
+  const Program& program_;
+  std::vector<BenchSection> sections_;
+  std::vector<Field> fields_;
+  std::vector<std::optional<Node>> answers_;
+  std::vector<std::optional<Node>> before_;
+  Node amended_;  // what a record that was taken over already tells of earlier amendments
+  std::string rules_;
+};
+
+}  // namespace heelrule

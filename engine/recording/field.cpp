@@ -1,0 +1,86 @@
+#include "engine/recording/field.hpp"
+
+#include <array>
+
+namespace heelrule {
+namespace {
+
+constexpr std::array<HeadItem, 6> items{HeadItem::date,        HeadItem::observer,
+                                        HeadItem::client,      HeadItem::shoe_label,
+                                        HeadItem::shoe_marked, HeadItem::note};
+
+}  // namespace
+
+std::vector<Field> fields(const RuleSet& rules, const std::vector<BenchSection>& order) {
+  std::vector<Field> all;
+  for (const HeadItem item : items) {
+    all.push_back({Field::Kind::head, item, 0, Side::none, 0});
+  }
+  for (std::size_t i = 0; i < order.size(); ++i) {
+    for (const std::size_t trait : order[i].traits) {
+      if (has_sides(rules.traits[trait].per)) {
+        all.push_back({Field::Kind::trait, HeadItem::date, trait, Side::left, i});
+        all.push_back({Field::Kind::trait, HeadItem::date, trait, Side::right, i});
+      } else {
+        all.push_back({Field::Kind::trait, HeadItem::date, trait, Side::none, i});
+      }
+    }
+  }
+  return all;
+}
+
+std::string key_of(const Field& field, const RuleSet& rules) {
+  if (field.kind == Field::Kind::head) {
+    const bool of_shoe = field.item == HeadItem::shoe_label || field.item == HeadItem::shoe_marked;
+    return std::string(of_shoe ? "inspection.shoe." : "inspection.") +
+           std::string(key_of(field.item));
+  }
+  const std::string& name = rules.traits[field.trait].name;
+  switch (field.side) {
+    case Side::none:
+      break;
+    case Side::left:
+      return name + ".left";
+    case Side::right:
+      return name + ".right";
+  }
+  return name;
+}
+
+std::string_view key_of(HeadItem item) {
+  switch (item) {
+    case HeadItem::date:
+      return "date";
+    case HeadItem::observer:
+      return "observer";
+    case HeadItem::client:
+      return "client";
+    case HeadItem::shoe_label:
+      return "label";
+    case HeadItem::shoe_marked:
+      return "marked";
+    case HeadItem::note:
+      return "note";
+  }
+  return {};
+}
+
+std::string_view question_of(HeadItem item) {
+  switch (item) {
+    case HeadItem::date:
+      return "Day of the inspection";
+    case HeadItem::observer:
+      return "Who records? Your code, such as S-07";
+    case HeadItem::client:
+      return "Whose feet? A code, such as C-014, and never a name";
+    case HeadItem::shoe_label:
+      return "Which pair? Words that tell it from others";
+    case HeadItem::shoe_marked:
+      return "Size marked on the pair, as it stands there";
+    case HeadItem::note:
+      return "Anything to note of the whole visit?";
+  }
+  return {};
+}
+
+}  // namespace heelrule
