@@ -16,13 +16,12 @@ constexpr double numbers_at = 22;
 }  // namespace
 
 std::string draw(const BlankRuler& ruler) {
-  const auto& [from, to] = ruler.reach;
+  const double from = ruler.reach.from;
+  const double to = ruler.reach.to;
   const std::string words =
       fmt::format("A ruler from {} to {} {} to mark the reading on.", from, to, ruler.unit);
   SvgWriter svg = SvgWriter::stretching({ruler.id, ruler.title, words}, height, "blank-ruler");
-  const auto share = [&, from = from, to = to](double value) {
-    return percent(100 * (value - from) / (to - from));
-  };
+  const auto share = [&](double value) { return percent(100 * (value - from) / (to - from)); };
   svg.line({percent(0), line_at}, {percent(100), line_at}, "stroke");
   const double step = stroke_step(ruler.reach);
   const double last = std::floor(to / step + 1e-9);
