@@ -18,11 +18,13 @@ CompiledRules compile_rules(const std::string& name, const RuleFiles& files) {
   };
   LoadedRules loaded = load_rules(name, find, sources);
   if (!loaded.complete) {
-    return {std::move(sources), Checked<Program>(std::move(loaded.diagnostics)),
+    return {std::move(sources),
+            Checked<Program>(std::move(loaded.diagnostics)),
+            {},
             std::move(loaded.not_found)};
   }
   auto program = compile(std::move(loaded.rules), std::move(loaded.diagnostics));
-  return {std::move(sources), std::move(program), {}};
+  return {std::move(sources), std::move(program), std::move(loaded.tree), {}};
 }
 
 std::optional<ExitStatus> refuse_unsound(const CompiledRules& compiled) {

@@ -15,6 +15,7 @@ namespace heelrule {
 struct CompiledRules {
   Sources sources;
   Checked<Program> program;
+  Node tree;          ///< what the program was made from: all files joined
   Problem not_found;  ///< empty unless there is no such rule set
 };
 

@@ -29,7 +29,7 @@ FLOORS = [
 # What may be included in some files alone: the include, the files, and how to say so.
 RESERVED = [
     (r"yaml-cpp/.*", r"engine/reading/yaml_tree\.cpp", "engine/reading/yaml_tree.cpp"),
-    (r"simdjson(/.*|\.h)", r"engine/reading/.*", "engine/reading"),
+    (r"simdjson(/.*|\.h)", r"(?!)", "tests, since the engine also runs where that library does not"),
     (r"kainjow/.*", r"engine/report/fill_template\.cpp", "engine/report/fill_template.cpp"),
     (r"boost/math/.*", r"engine/(agreement/distribution|doubt/conformity)\.cpp", "engine/agreement/distribution.cpp and engine/doubt/conformity.cpp"),
     (r"boost/program_options(/.*|\.hpp)", r"cli/command_line.*", "cli/command_line*"),

@@ -16,7 +16,7 @@ SOUND = {
     "engine/quantity/unit.hpp": "#pragma once\n#include <string>\n",
     "engine/model/trait.hpp": '#pragma once\n#include "engine/quantity/unit.hpp"\n',
     "engine/reading/yaml_tree.cpp": "#include <yaml-cpp/eventhandler.h>\n",
-    "engine/reading/json_record.cpp": "#include <simdjson.h>\n",
+    "engine/report/fill_template.cpp": "#include <kainjow/mustache.hpp>\n",
     "cli/command_line.cpp": '#include <boost/program_options.hpp>\n#include "engine/model/trait.hpp"\n',
 }
 

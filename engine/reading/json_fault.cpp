@@ -30,15 +30,16 @@ class Scanner {
  public:
   Scanner(std::string_view text, std::uint32_t source) : text_(text), source_(source) {}
 
-  Located<Problem> fault() {
+  std::optional<Located<Problem>> fault() {
     while (!found_) {
       skip_blanks();
       if (at_ == text_.size()) {
-        return at_end();
+        at_end();
+        break;
       }
       step();
     }
-    return *found_;
+    return found_;
   }
 
  private:
@@ -188,11 +189,16 @@ class Scanner {
     return at == word.size();
   }
 
-  // What a parser may refuse for its size: more than 18 digits, or an exponent of three.
+  // More than 18 digits, or a power of ten of three.
   static bool is_too_large(std::string_view word) {
-    const std::size_t exponent = word.find_first_of("eE");
-    return digits(word, word.starts_with('-') ? 1 : 0) > 18 ||
-           (exponent != std::string_view::npos && word.size() - exponent > 3);
+    const std::size_t e = word.find_first_of("eE");
+    if (digits(word, word.starts_with('-') ? 1 : 0) > 18) {
+      return true;
+    }
+    if (e == std::string_view::npos || word[e + 1] == '-') {
+      return false;
+    }
+    return digits(word, e + (word[e + 1] == '+' ? 2 : 1)) > 2;
   }
 
   std::string what_is_due() const {
@@ -244,13 +250,15 @@ class Scanner {
     }
   }
 
-  Located<Problem> at_end() {
+  void at_end() {
+    if (due_ == Due::end) {
+      return;
+    }
     const std::size_t last = text_.find_last_not_of(" \t\r\n");
     const std::size_t end = last == std::string_view::npos ? 0 : last + 1;
     fail(end, end,
          {fmt::format("the file ends where {} is due", what_is_due()),
           open_.empty() ? value_hint : "write what is missing, up to the last closing bracket"});
-    return *found_;
   }
 
   static constexpr const char* value_hint =
@@ -266,7 +274,7 @@ class Scanner {
 
 }  // namespace
 
-Located<Problem> json_fault(std::string_view text, std::uint32_t source) {
+std::optional<Located<Problem>> json_fault(std::string_view text, std::uint32_t source) {
   return Scanner(text, source).fault();
 }
 

@@ -1,6 +1,7 @@
 // Where a text stops being JSON, and why.
 #pragma once
 
+#include <optional>
 #include <string_view>
 
 #include "engine/quantity/parsed.hpp"
@@ -8,11 +9,12 @@
 
 namespace heelrule {
 
-/// The first fault of a text against the grammar of RFC 8259, or against TreeLimits::depth: for a
-/// text that a parser has refused without saying where. Precondition: there is one.
+/// The first fault of a text against the grammar of RFC 8259, or against TreeLimits::depth; nothing
+/// where there is none. Whole numbers of more than 18 digits and powers of ten of three digits are
+/// faults too, since no reading has them.
 ///
 ///     {"found": {"foot_length": 243 mm}}
 ///                                   ^  `,` or `}` is due here
-Located<Problem> json_fault(std::string_view text, std::uint32_t source);
+std::optional<Located<Problem>> json_fault(std::string_view text, std::uint32_t source);
 
 }  // namespace heelrule

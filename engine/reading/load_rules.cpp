@@ -211,10 +211,11 @@ LoadedRules load_rules(std::string_view name, const FindFile& find, Sources& sou
     return loaded;
   }
   Loader loader(find, sources, loaded.diagnostics);
-  const auto tree = loader.load(*file);
+  auto tree = loader.load(*file);
   if (tree) {
     loaded.rules = read_rule_set(std::string(name), *tree, loaded.diagnostics);
     loaded.complete = loader.complete();
+    loaded.tree = std::move(*tree);
   }
   return loaded;
 }

@@ -7,6 +7,7 @@
 
 #include "engine/model/rule_set.hpp"
 #include "engine/quantity/parsed.hpp"
+#include "engine/reading/tree.hpp"
 #include "engine/source/diagnostic.hpp"
 #include "engine/source/sources.hpp"
 
@@ -28,6 +29,7 @@ using FindFile = std::function<Parsed<FoundFile>(std::string_view name, std::str
 /// cross-checking the rest would only report what that file might have held.
 struct LoadedRules {
   RuleSet rules;
+  Node tree;  ///< what `rules` was read from: all files joined
   Diagnostics diagnostics;
   bool complete = false;
   Problem not_found;  ///< empty unless the first file itself was not to be had

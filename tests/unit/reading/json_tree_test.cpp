@@ -1,7 +1,10 @@
 #include "engine/reading/json_tree.hpp"
 
+#include <simdjson.h>
+
 #include <catch2/catch.hpp>
 
+#include "engine/reading/json_fault.hpp"
 #include "engine/source/show_diagnostic.hpp"
 
 namespace heelrule {
@@ -72,6 +75,43 @@ TEST_CASE("an escape in JSON cannot bring in what a file may not hold") {
         "j:1:3: error: this text holds the text direction control U+202E");
   CHECK(read(R"(["\ud83d\ude00"])").tree->items[0].text == "😀");
   CHECK(read(R"(["a\tb\n\"\\\/"])").tree->items[0].text == "a\tb\n\"\\/");
+}
+
+// Whether a parser that others wrote takes a text.
+bool others_take(const std::string& text) {
+  simdjson::dom::parser parser;
+  return parser.parse(text).error() == simdjson::SUCCESS;
+}
+
+TEST_CASE("what is JSON and what is not is as simdjson has it, whatever single sign is changed") {
+  const std::string sound =
+      R"({"a": [-0.5e+2, 10, "x\u00e9\ud83d\ude00\n"], "b": {"c": null, "d": true}, "e": []})";
+  REQUIRE(others_take(sound));
+  const auto agree = [](const std::string& text) {
+    INFO(text);
+    CHECK(!json_fault(text, 0).has_value() == others_take(text));
+  };
+  for (std::size_t at = 0; at < sound.size(); ++at) {
+    for (const char sign : std::string_view("{}[],:\"\\ /07e.+-un\t\n")) {
+      std::string changed = sound;
+      changed[at] = sign;
+      agree(changed);
+      agree(sound.substr(0, at) + sign + sound.substr(at));
+    }
+    agree(sound.substr(0, at));
+    agree(sound.substr(0, at) + sound.substr(at + 1));
+  }
+}
+
+TEST_CASE("texts in JSON read as simdjson reads them") {
+  const std::string list = R"(["\u0041\u00df\u0939\ud83d\uDE00", "\u0020\"\\\/", "\t\n", "é漢😀"])";
+  simdjson::dom::parser parser;
+  const simdjson::dom::array theirs = parser.parse(list);
+  const Reading ours = read(list);
+  REQUIRE(ours.tree);
+  for (std::size_t i = 0; i < theirs.size(); ++i) {
+    CHECK(ours.tree->items[i].text == std::string_view(theirs.at(i)));
+  }
 }
 
 TEST_CASE("all faults that leave a JSON tree readable are shown in one run") {
