@@ -1,14 +1,12 @@
 # heelrule_embed(TARGET FUNCTION FILE): makes FILE part of TARGET. Whoever wants it declares
 #   namespace heelrule { std::string_view FUNCTION(); }
 # and gets its bytes as they were when TARGET was built.
-set(heelrule_embed_script ${CMAKE_CURRENT_LIST_FILE})
-
 function(heelrule_embed target function file)
   cmake_path(ABSOLUTE_PATH file BASE_DIRECTORY ${CMAKE_CURRENT_SOURCE_DIR})
   set(made ${CMAKE_CURRENT_BINARY_DIR}/embedded/${function}.cpp)
   add_custom_command(OUTPUT ${made}
-    COMMAND ${CMAKE_COMMAND} -DFUNCTION=${function} -DFILE=${file} -DMADE=${made} -P ${heelrule_embed_script}
-    DEPENDS ${file} ${heelrule_embed_script}
+    COMMAND ${CMAKE_COMMAND} -DFUNCTION=${function} -DFILE=${file} -DMADE=${made} -P ${CMAKE_CURRENT_FUNCTION_LIST_FILE}
+    DEPENDS ${file} ${CMAKE_CURRENT_FUNCTION_LIST_FILE}
     COMMENT "Embedding ${file}" VERBATIM)
   target_sources(${target} PRIVATE ${made})
 endfunction()

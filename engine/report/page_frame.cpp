@@ -38,7 +38,7 @@ std::string framed_page(const PageFrame& frame) {
   data.words("title", frame.title);
   data.words("kind", frame.kind);
   data.markup("school_style", without_tags(frame.style));
-  data.markup("style", std::string(page_style()) + std::string(drawing_style()));
+  data.markup("style", std::string(page_style()) + std::string(drawing_style()) + frame.own_style);
   data.markup("running_heads", running_heads(frame));
   data.markup("patterns", std::string(picture_patterns()));
   data.markup("head", frame.head);
@@ -47,6 +47,10 @@ std::string framed_page(const PageFrame& frame) {
   data.markup("last", frame.last);
   if (frame.mark) {
     data.words("mark", frame.mark->address());
+  }
+  if (frame.script) {
+    data.markup("script", frame.script->text);
+    data.words("script_digest", frame.script->digest);
   }
   return *fill_template(page_frame_template(), data);
 }

@@ -10,6 +10,13 @@
 
 namespace heelrule {
 
+/// A script of ours, as a module, and the base64 of its SHA-256, by which the page's policy knows
+/// it (Content Security Policy Level 3, 2.3.1). It may start WebAssembly, and still load nothing.
+struct PageScript {
+  std::string text;
+  std::string digest;
+};
+
 /// The parts of a page. Markup comes from templates and pictures of ours; the rest is words, and is
 /// escaped here.
 struct PageFrame {
@@ -23,11 +30,13 @@ struct PageFrame {
   std::string last;           ///< markup after all else: the cautions
   std::string style;          ///< CSS of the school; ours is read after it
   std::optional<SchoolMark> mark;
+  std::string own_style;             ///< CSS of ours for this page alone
+  std::optional<PageScript> script;  ///< of a page that does something
 };
 
-/// The whole HTML document. It holds no script, asks for nothing from anywhere (content security
-/// policy: nothing but its own style and the pictures inside it), and prints on A4 and Letter with
-/// running heads and page numbers.
+/// The whole HTML document. It holds no script but `script`, asks for nothing from anywhere
+/// (content security policy: nothing but its own style and the pictures inside it), and prints on
+/// A4 and Letter with running heads and page numbers.
 std::string framed_page(const PageFrame& frame);
 
 }  // namespace heelrule

@@ -1,0 +1,141 @@
+#include "engine/page/sound_answers.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string_view>
+#include <utility>
+
+#include "engine/reading/read_inspection.hpp"
+
+namespace heelrule {
+namespace {
+
+Node map_of(std::string_view key, Node value) {
+  Node map;
+  map.kind = Node::Kind::map;
+  map.entries.push_back({{std::string(key), value.where}, std::move(value)});
+  return map;
+}
+
+Node text_of(std::string_view words) {
+  Node text;
+  text.kind = Node::Kind::text;
+  text.text = words;
+  return text;
+}
+
+Node empty_map() {
+  Node map;
+  map.kind = Node::Kind::map;
+  return map;
+}
+
+// The first fault of a record that holds one thing.
+std::optional<Diagnostic> fault_in(const Node& record, const RuleSet& rules) {
+  Diagnostics diagnostics;
+  read_inspection(record, rules, diagnostics);
+  const auto found = diagnostics.by_place();
+  const auto error = std::find_if(found.begin(), found.end(), [](const Diagnostic& diagnostic) {
+    return diagnostic.severity == Severity::error;
+  });
+  return error == found.end() ? std::nullopt : std::optional(*error);
+}
+
+// The answer as a person gives it who has looked twice.
+Node confirmed(const Node& answer) {
+  if (answer.find("value") != nullptr) {
+    Node same = answer;
+    same.entries.push_back({{"confirmed", answer.where}, text_of("yes")});
+    return same;
+  }
+  Node map = map_of("value", answer);
+  map.entries.push_back({{"confirmed", answer.where}, text_of("yes")});
+  return map;
+}
+
+class AnswerReader {
+ public:
+  explicit AnswerReader(const RuleSet& rules) : rules_(rules) {}
+
+  SoundAnswers read(const Node& record) {
+    Node sound = record;
+    if (Node* head = sound.find("inspection"); head != nullptr && head->is_map()) {
+      std::erase_if(head->entries, [&](const Entry& entry) { return is_faulty_head(entry); });
+    }
+    for (const std::string_view key : {"safety", "found"}) {
+      if (Node* values = sound.find(key); values != nullptr && values->is_map()) {
+        keep_sound(*values, key);
+      }
+    }
+    Diagnostics diagnostics;
+    found_.inspection = read_inspection(sound, rules_, diagnostics);
+    return std::move(found_);
+  }
+
+ private:
+  bool is_faulty_head(const Entry& entry) {
+    const auto fault = fault_in(map_of("inspection", map_of(entry.key.value, entry.value)), rules_);
+    if (fault) {
+      found_.faults.push_back({entry.key.value, Side::none, fault->message, fault->hint, false});
+    }
+    return fault.has_value();
+  }
+
+  void keep_sound(Node& values, std::string_view key) {
+    for (Entry& entry : values.entries) {
+      keep_sound_sides(entry, key);
+    }
+    std::erase_if(values.entries, [](const Entry& entry) {
+      return entry.value.kind == Node::Kind::nothing ||
+             (entry.value.is_map() && entry.value.entries.empty());
+    });
+  }
+
+  // Leaves nothing of an entry without a sound side.
+  void keep_sound_sides(Entry& entry, std::string_view key) {
+    const bool by_sides =
+        entry.value.find("left") != nullptr || entry.value.find("right") != nullptr;
+    if (!by_sides) {
+      if (is_faulty(entry.key.value, key, Side::none, entry.value)) {
+        entry.value = {};
+      }
+      return;
+    }
+    std::erase_if(entry.value.entries, [&](const Entry& side) {
+      return is_faulty(entry.key.value, key, side.key.value == "left" ? Side::left : Side::right,
+                       side.value);
+    });
+  }
+
+  bool is_faulty(const std::string& trait, std::string_view key, Side side, const Node& answer) {
+    const auto fault = fault_of(trait, key, side, answer);
+    if (fault) {
+      const bool is_unusual = !fault_of(trait, key, side, confirmed(answer));
+      found_.faults.push_back({trait, side, fault->message, fault->hint, is_unusual});
+    }
+    return fault.has_value();
+  }
+
+  std::optional<Diagnostic> fault_of(const std::string& trait, std::string_view key, Side side,
+                                     const Node& answer) const {
+    Node value = answer;
+    if (side != Side::none) {
+      value = map_of(side == Side::left ? "left" : "right", std::move(value));
+    }
+    Node record = map_of(key, map_of(trait, std::move(value)));
+    record.entries.push_back({{"inspection", {}}, empty_map()});
+    return fault_in(record, rules_);
+  }
+
+  const RuleSet& rules_;
+  SoundAnswers found_;
+};
+
+}  // namespace
+
+SoundAnswers sound_answers(const Node& record, const RuleSet& rules) {
+  return AnswerReader(rules).read(record);
+}
+
+}  // namespace heelrule
