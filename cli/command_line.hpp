@@ -76,12 +76,13 @@ struct PassCommand {
 };
 
 /// What a blank sheet is made for.
-enum class SheetKind { yaml, paper };
+enum class SheetKind { yaml, paper, page };
 
 /// `heelrule sheet RULES`
 struct SheetCommand {
   std::string rules;
   SheetKind as = SheetKind::yaml;
+  bool blind = false;  ///< of a page: it does not show what the answers come to
   std::vector<std::string> languages;
 };
 

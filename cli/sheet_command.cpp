@@ -4,18 +4,21 @@
 
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
+#include "cli/page_sheet.hpp"
 #include "engine/recording/blank_yaml.hpp"
 #include "engine/recording/paper_sheet.hpp"
 
 namespace heelrule {
 namespace {
 
-std::string sheet(const SheetCommand& command, const Program& program) {
+std::string sheet(const SheetCommand& command, const CompiledRules& rules) {
   switch (command.as) {
     case SheetKind::yaml:
-      return blank_yaml(program, command.languages);
+      return blank_yaml(*rules.program, command.languages);
     case SheetKind::paper:
-      return paper_sheet(program, command.languages);
+      return paper_sheet(*rules.program, command.languages);
+    case SheetKind::page:
+      return page_sheet(rules, {command.blind, command.languages});
   }
   return {};
 }
@@ -27,7 +30,11 @@ ExitStatus run(const SheetCommand& command, const RuleFiles& files) {
   if (const auto refused = refuse_unsound(compiled)) {
     return *refused;
   }
-  return write_output(sheet(command, *compiled.program));
+  if (command.as == SheetKind::page && !page_engine_missing().message.empty()) {
+    write_problem(page_engine_missing());
+    return ExitStatus::input_missing;
+  }
+  return write_output(sheet(command, compiled));
 }
 
 }  // namespace heelrule

@@ -1,0 +1,357 @@
+// The recording sheet: puts the parts together and keeps them in step.
+import {counted, fill, make} from "./elements.js";
+import {startEngine} from "./engine.js";
+import {Keeping} from "./keeping.js";
+import {writePaper} from "./paper.js";
+import {QuestionCard} from "./question.js";
+import {blankRecord, isBlank, isUntouched, recordOf, recordOfFile} from "./record.js";
+import {Tape} from "./tape.js";
+import {VerdictPanel} from "./verdict.js";
+
+const pause = 350; // ms without a stroke, after which what was typed is judged
+
+// … and without leaving a field: words that come or go meanwhile would move what a finger is just pressing.
+const blink = 120;
+
+const place = (id) => document.getElementById(id);
+
+function today() {
+  const now = new Date();
+  const two = (number) => String(number).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+function bytesOf(base64) {
+  return Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+}
+
+class Sheet {
+  constructor(engine, page) {
+    this.engine = engine;
+    this.page = page;
+    this.keeping = new Keeping(page.rules.name, localStorage);
+    this.id = this.keeping.newId();
+    this.record = blankRecord(today());
+    this.tape = new Tape(place("sections"), place("here"));
+    this.verdictPanel = new VerdictPanel(place("verdict"), page.blind);
+    this.saved = true;
+  }
+
+  start() {
+    // What stands still at the head of the page hides nothing that is gone to.
+    new ResizeObserver(([head]) => {
+      document.documentElement.style.setProperty("--head", `${head.target.offsetHeight}px`);
+    }).observe(document.querySelector(".top"));
+    this.speak(this.page.languages.length ? this.page.languages : navigator.languages);
+    this.listen();
+    this.offerKept();
+  }
+
+  // What is asked.
+
+  speak(languages) {
+    this.engine.speak(JSON.stringify(languages));
+    this.sheet = JSON.parse(this.engine.questions(""));
+    this.lay();
+  }
+
+  lay() {
+    const {sections, fibres} = this.sheet;
+    document.title = `${this.sheet.title}: recording sheet`;
+    fill(place("title"), this.sheet.title);
+    fill(place("about"), this.sheet.about);
+    document.documentElement.lang = this.sheet.language || "en";
+    this.cards = new Map();
+    fill(place("questions"), sections.map((section) => make("section",
+      {class: "bench", id: `section-${section.name}`, "aria-labelledby": `heading-${section.name}`},
+      make("h2", {id: `heading-${section.name}`, tabindex: "-1"}, section.title),
+      section.questions.map((question) => {
+        const card = new QuestionCard(question, () => this.record, () => this.changed());
+        this.cards.set(question.name, card);
+        return card.element;
+      }))));
+    fill(place("fibre-names"), fibres.map((fibre) => make("option", {value: fibre})));
+    fill(place("cautions"), this.sheet.cautions.map((words) => make("li", {}, words)));
+    this.fillHead();
+    this.tape.lay([{id: "who-and-what", title: "Who and what", size: 3}, ...sections.map((section) => (
+      {id: `section-${section.name}`, title: section.title, size: section.questions.length}))]);
+    this.layLanguages();
+    this.judge();
+  }
+
+  layLanguages() {
+    const {languages, language} = this.sheet;
+    place("languages").hidden = languages.length < 2;
+    const named = (tag) => new Intl.DisplayNames([tag], {type: "language"}).of(tag);
+    fill(place("language"), languages.map((tag) =>
+      make("option", {value: tag, selected: tag === language}, named(tag))));
+  }
+
+  fillHead() {
+    for (const [key, text] of Object.entries(this.record.head)) {
+      place(`head-${key}`).value = text;
+    }
+  }
+
+  // What was answered.
+
+  changed() {
+    this.saved = false;
+    const works = isUntouched(this.record)
+      ? (this.keeping.forget(this.id), true)
+      : this.keeping.keep(this.id, this.record);
+    place("not-kept").hidden = works;
+    this.tellState(works ? "Kept on this device, not saved yet." : "");
+    this.judgeAfter(pause);
+  }
+
+  judgeAfter(milliseconds) {
+    clearTimeout(this.waiting);
+    this.waiting = setTimeout(() => this.judge(), milliseconds);
+  }
+
+  tellState(words) {
+    fill(place("state"), words);
+  }
+
+  recordText() {
+    return JSON.stringify(recordOf(this.record, this.sheet, this.page.rules.name));
+  }
+
+  /** Asks the engine about everything, and shows what it says. */
+  judge() {
+    clearTimeout(this.waiting);
+    const text = this.recordText();
+    this.answers = JSON.parse(this.engine.answers(text));
+    this.verdict = JSON.parse(this.engine.verdict(text));
+    this.showFaults();
+    this.showProgress();
+    this.verdictPanel.show(this.sheet.grades, this.answers, this.verdict);
+    this.showBrief();
+  }
+
+  faultsOf(name) {
+    return new Map(this.answers.faults.filter((fault) => fault.name === name)
+      .map((fault) => [fault.side, fault]));
+  }
+
+  showFaults() {
+    const news = [];
+    for (const [name, card] of this.cards) {
+      news.push(...card.show(this.faultsOf(name)));
+    }
+    const date = this.faultsOf("date").get("");
+    fill(place("head-date-fault"), date ? date.message.replaceAll("`", "") : "");
+    place("head-date").setAttribute("aria-invalid", String(Boolean(date)));
+    if (news.length) {
+      this.say(news.join(" "));
+    }
+  }
+
+  showProgress() {
+    const {head} = this.record;
+    const about = [head.client, head.observer, head.date].map((text) => Boolean(text.trim()));
+    const progress = new Map([["who-and-what", [about.filter(Boolean).length, 3, 0]]]);
+    let [all, of] = [0, 0];
+    for (const section of this.sheet.sections) {
+      const parts = section.questions.flatMap(({name}) => this.cards.get(name).progress(this.faultsOf(name)));
+      const faulty = section.questions.filter(({name}) => this.faultsOf(name).size).length;
+      const done = parts.filter(Boolean).length;
+      progress.set(`section-${section.name}`, [done, parts.length, faulty]);
+      all += done;
+      of += parts.length;
+    }
+    this.tape.measure(progress);
+    fill(place("count"), `${all} of ${of} answers`);
+  }
+
+  showBrief() {
+    const words = this.page.blind
+      ? (this.answers.refers ? "See a practitioner first" : "")
+      : this.answers.refers ? "See a practitioner first" : VerdictPanel.brief(this.verdict);
+    fill(place("brief"), words);
+    place("panel").classList.toggle("refers", this.answers.refers);
+    if (words && this.brief !== undefined && words !== this.brief) {
+      this.say(`So far: ${words}.`);
+    }
+    this.brief = words;
+  }
+
+  say(words) {
+    fill(place("said"), words);
+  }
+
+  // Files.
+
+  save() {
+    this.judge();
+    const {faults} = this.answers;
+    if (faults.length) {
+      const [first] = faults;
+      this.tellState(`${counted(faults.length, "answer")} to look at before this can be saved. Nothing is lost meanwhile.`);
+      const card = this.cards.get(first.name);
+      const field = card
+        ? card.element.querySelector('[aria-invalid="true"]') ?? card.element.querySelector("input")
+        : place("head-date");
+      field.focus();
+      return;
+    }
+    const name = `${[this.record.head.client.trim() || "record", this.record.head.date].filter(Boolean)
+      .join("-").replace(/[^\w.-]+/g, "_")}.json`;
+    const file = new Blob([this.engine.file(this.recordText())], {type: "application/json"});
+    const link = make("a", {href: URL.createObjectURL(file), download: name});
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+    this.keeping.forget(this.id);
+    this.saved = true;
+    this.tellState(`Saved as ${name}, among this device's downloads.`);
+  }
+
+  async open(file) {
+    const opened = JSON.parse(this.engine.opened(await file.text()));
+    if (opened.errors) {
+      fill(place("open-faults"),
+        make("h2", {tabindex: "-1"}, `${file.name} cannot be opened`),
+        make("ul", {}, opened.errors.slice(0, 10).map(({line, column, message, hint}) => make("li", {},
+          `Line ${line}, column ${column}: ${message}${hint ? `; ${hint}` : ""}.`.replaceAll("`", "")))),
+        make("button", {type: "button", class: "tool", onclick: () => {
+          place("open-faults").hidden = true;
+          place("open").focus();
+        }}, "Close"));
+      place("open-faults").hidden = false;
+      place("open-faults").firstChild.focus();
+      return;
+    }
+    place("open-faults").hidden = true;
+    this.take(this.keeping.newId(), recordOfFile(opened, this.sheet));
+    this.saved = true;
+    this.tellState(`${file.name} is open.`);
+  }
+
+  /** Goes on with a record. */
+  take(id, record) {
+    this.id = id;
+    this.record = record;
+    this.saved = false;
+    this.lay();
+  }
+
+  startAfresh() {
+    if (!this.saved && !isUntouched(this.record)) {
+      this.keeping.keep(this.id, this.record);
+    }
+    this.take(this.keeping.newId(), blankRecord(today()));
+    this.saved = true;
+    this.tellState("");
+    this.offerKept();
+    place("head-client").focus();
+    scrollTo(0, 0);
+  }
+
+  // What was left behind.
+
+  offerKept() {
+    const kept = this.keeping.kept().filter(({id}) => id !== this.id);
+    const offer = place("kept");
+    offer.hidden = kept.length === 0;
+    fill(offer,
+      make("h2", {tabindex: "-1"}, "Go on where you were?"),
+      make("p", {}, "These answers were typed on this device and never saved."),
+      make("ul", {}, kept.map((one) => this.keptOffer(one))));
+  }
+
+  keptOffer({id, at, record}) {
+    const {client, label} = record.head;
+    const when = new Date(at).toLocaleString([], {dateStyle: "medium", timeStyle: "short"});
+    const count = Object.values(record.answers).filter((answer) => !isBlank(answer)).length;
+    const who = [client || "no client code", label].filter(Boolean).join(", ");
+    return make("li", {},
+      make("span", {}, `${who}: ${counted(count, "answer")}, ${when} `),
+      make("button", {type: "button", class: "main", onclick: () => {
+        this.take(id, record);
+        this.tellState("Kept on this device, not saved yet.");
+        place("kept").hidden = true;
+        place("head-client").focus();
+      }}, "Go on"),
+      make("button", {type: "button", class: "tool", onclick: (event) => {
+        if (event.target.dataset.asked) {
+          this.keeping.forget(id);
+          this.offerKept();
+        } else {
+          event.target.dataset.asked = "yes";
+          fill(event.target, "Really throw away?");
+        }
+      }}, "Throw away"));
+  }
+
+  // Hands.
+
+  listen() {
+    for (const key of Object.keys(this.record.head)) {
+      place(`head-${key}`).addEventListener("input", (event) => {
+        this.record.head[key] = event.target.value;
+        this.changed();
+      });
+    }
+    document.addEventListener("change", () => this.judgeAfter(blink));
+    place("save").addEventListener("click", () => this.save());
+    place("save-too").addEventListener("click", () => this.save());
+    place("print").addEventListener("click", () => print());
+    place("afresh").addEventListener("click", () => this.startAfresh());
+    place("open").addEventListener("click", () => place("file").click());
+    place("file").addEventListener("change", async (event) => {
+      const [file] = event.target.files;
+      if (file) {
+        await this.open(file);
+        event.target.value = "";
+      }
+    });
+    place("language").addEventListener("change", (event) => this.speak([event.target.value]));
+    place("brief-button").addEventListener("click", () => this.togglePanel());
+    this.keeping.watch(() => this.id, () => {
+      place("two-windows").hidden = false;
+    });
+    addEventListener("beforeprint", () =>
+      writePaper(place("paper"), this.sheet.title, this.sheet, this.record));
+    document.addEventListener("keydown", (event) => this.key(event));
+  }
+
+  togglePanel() {
+    const open = place("panel").classList.toggle("open");
+    place("brief-button").setAttribute("aria-expanded", String(open));
+  }
+
+  // Enter goes on to the next field, as a pencil would.
+  key(event) {
+    if (event.key === "Escape" && place("panel").classList.contains("open")) {
+      this.togglePanel();
+      place("brief-button").focus();
+    }
+    if (event.key !== "Enter" || event.target.tagName !== "INPUT" || event.target.type === "file") {
+      return;
+    }
+    event.preventDefault();
+    const fields = [...document.querySelectorAll("#sheet input:not([disabled])")]
+      .filter((field) => field.type === "text" || field.type === "date" ||
+        (field.type === "radio" && (field.checked || !document.querySelector(`input[name="${field.name}"]:checked`))));
+    const next = fields.slice(fields.indexOf(event.target) + 1)
+      .find((field) => field.type !== "radio" || field.name !== event.target.name);
+    next?.focus();
+  }
+}
+
+async function run() {
+  try {
+    const page = JSON.parse(place("page-data").textContent);
+    const module = bytesOf(place("page-engine").textContent.trim());
+    const engine = await startEngine(module, JSON.stringify(page.rules));
+    const sheet = new Sheet(engine, page);
+    sheet.start();
+    document.body.classList.add("running");
+  } catch (fault) {
+    fill(place("failed-words"), `${fault.message ?? fault}`);
+    place("failed").hidden = false;
+  }
+}
+
+run();

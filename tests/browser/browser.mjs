@@ -1,0 +1,82 @@
+// A browser for tests of pages, which lets nothing out.
+import assert from "node:assert/strict";
+import {readFileSync} from "node:fs";
+import {createRequire} from "node:module";
+import {pathToFileURL} from "node:url";
+import {chromium} from "playwright-core";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** A browser for the tests of one file; it is closed after them. */
+export async function browserFor(after) {
+  const browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM,
+    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking",
+      "--disable-component-update", "--disable-sync", "--no-first-run"],
+  });
+  after(() => browser.close());
+  return browser;
+}
+
+/**
+ * Opens a page made by heelrule, with the network switched off. Gives the page; `page.left` lists the
+ * requests for anything but the file itself, and `page.faults` what its scripts complained of.
+ */
+export async function openPage(browser, path, options = {}) {
+  const context = options.context ?? await browser.newContext({
+    viewport: {width: 1280, height: 900}, offline: true, locale: "en-GB", acceptDownloads: true, ...options,
+  });
+  context.setDefaultTimeout(120_000); // a machine that does other work too
+  const page = await context.newPage();
+  const address = pathToFileURL(path).href;
+  page.left = [];
+  page.faults = [];
+  page.on("request", (request) => {
+    if (request.url() !== address && !/^(blob|data):/.test(request.url())) {
+      page.left.push(request.url());
+    }
+  });
+  page.on("console", (message) => {
+    if (message.type() === "error") {
+      page.faults.push(message.text());
+    }
+  });
+  page.on("pageerror", (fault) => page.faults.push(String(fault)));
+  await page.goto(address);
+  return page;
+}
+
+/** Fails if axe-core finds anything at all to object to. */
+export async function seesNoBarrier(page, where) {
+  // What stands still covers what is scrolled under it, and would be blamed for that.
+  await page.evaluate(() => {
+    for (const one of document.querySelectorAll(".top, #panel")) {
+      one.style.position = "static";
+    }
+  });
+  await page.evaluate(axe);
+  const {violations} = await page.evaluate(() => globalThis.axe.run(document, {
+    runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+  }));
+  assert.deepEqual(violations.map((one) =>
+    `${where}: ${one.id}: ${one.nodes.slice(0, 3).map((node) => `${node.target} ${node.failureSummary}`).join(" | ")}`), []);
+}
+
+/** Fails if anything reaches beyond the edge of the page. */
+export async function fitsInWidth(page, where) {
+  const found = await page.evaluate(() => {
+    const wide = document.documentElement.clientWidth;
+    const hidden = (element) => element.closest(".unseen, [hidden], datalist, #paper") !== null ||
+      getComputedStyle(element).clipPath !== "none";
+    const beyond = [...document.body.querySelectorAll("*")].filter((element) => {
+      const box = element.getBoundingClientRect();
+      return box.width > 0 && !hidden(element) && !element.closest("svg") &&
+        (box.right > wide + 0.5 || box.left < -0.5);
+    });
+    return {
+      scrolls: document.documentElement.scrollWidth - wide,
+      beyond: beyond.slice(0, 5).map((element) => `${element.tagName}.${element.className} ${element.id}`),
+    };
+  });
+  assert.deepEqual(found, {scrolls: 0, beyond: []}, where);
+}
