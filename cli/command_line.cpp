@@ -52,11 +52,20 @@ report for each: safety first, the grade and whether it stands, what failed,
 passed and was not seen, with the reasons, and advice by what it would gain.
 
   --as KIND              text (the default), json, html (a page to look at, print
-                         and hand out), or csv for many records
+                         and hand out), or csv (a row for each finding; of many
+                         records, a row for each)
+  --for READER           whom a page is for: assessor (the default; everything),
+                         student (what was missed, and how to take it), or
+                         client (one sheet in plain words)
+  --compare EARLIER      a record of the same client at an earlier date: the page
+                         says what grew, what wore, and why the grade moved
+  --together             with several pages, one more about all of them
   --to PLACE             a file for the report, or a folder for several pages;
                          only you may read what is written there
   --replace              write over a file that is there already
   --mark FILE            the mark of your school, PNG or SVG, for pages
+  --template FILE        your own page, in Mustache (examples/own-page); referrals
+                         and cautions stand around it in any case
   --without-client       leave out the client's code and all notes
   --language TAG         language of the report, such as es; may be given
                          again, first choice first
@@ -116,9 +125,6 @@ Problem refuse_bulk_options(const Options& parsed) {
               "give them as a FILE.jsonl or FILE.csv, or as `-`"};
     }
   }
-  if (value_of(parsed, "as") == "csv") {
-    return {"a table is for many records", "give them as a FILE.jsonl or FILE.csv, or as `-`"};
-  }
   return {};
 }
 
@@ -142,7 +148,8 @@ Parsed<BulkOrder> parse_bulk(const Options& parsed, const std::vector<std::strin
     return Problem{fmt::format("many records give no {}", as == "text" ? "text" : "pages"),
                    "write `--as json` or `--as csv`"};
   }
-  for (const char* name : {"to", "mark", "without-client"}) {
+  for (const char* name :
+       {"to", "mark", "without-client", "for", "template", "compare", "together"}) {
     if (parsed.given.count(name) != 0) {
       return Problem{fmt::format("`--{}` is not for many records", name), "leave it out"};
     }
@@ -176,15 +183,20 @@ std::optional<ReportKind> find_report_kind(std::string_view name) {
   return std::nullopt;
 }
 
-Problem page_problem(const GradeCommand& command) {
+Problem page_problem(const Options& parsed, const GradeCommand& command) {
   const bool is_page = command.as == ReportKind::html;
-  if (command.mark && !is_page) {
-    return {"`--mark` is for pages", "write `--as html` with it"};
+  for (const char* name : {"mark", "template", "for", "compare", "together"}) {
+    if (parsed.given.count(name) != 0 && !is_page) {
+      return {fmt::format("`--{}` is for pages", name), "write `--as html` with it"};
+    }
   }
   if (command.destination.existing == Existing::replace && !command.destination.to) {
     return {"`--replace` is for files", "write `--to FILE` with it"};
   }
-  if (is_page && command.inspections.size() > 1 && !command.destination.to) {
+  if (command.earlier && command.inspections.size() > 1) {
+    return {"`--compare` is for one record", "give one, and the earlier one with `--compare`"};
+  }
+  if (is_page && (command.inspections.size() > 1 || command.together) && !command.destination.to) {
     return {"several pages need a folder", "write `--to FOLDER`"};
   }
   return {};
@@ -196,7 +208,7 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
   parsed.known.add_options()("as", text())("language", options::value<std::vector<std::string>>())(
       "at-least", text())("exactly", "")("brief", "")("failed", "")("strict", "")(
       "threads", text())("from", text())("to", text())("replace", "")("mark", text())(
-      "without-client", "");
+      "without-client", "")("for", text())("template", text())("compare", text())("together", "");
   if (Problem problem = parse_options("grade", arguments, parsed); !problem.message.empty()) {
     return problem;
   }
@@ -239,7 +251,17 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
       parsed.given.count("replace") != 0 ? Existing::replace : Existing::keep;
   command.mark = value_of(parsed, "mark");
   command.without_client = parsed.given.count("without-client") != 0;
-  if (Problem problem = page_problem(command); !problem.message.empty()) {
+  command.template_file = value_of(parsed, "template");
+  command.earlier = value_of(parsed, "compare");
+  command.together = parsed.given.count("together") != 0;
+  const std::string reader = value_of(parsed, "for").value_or("assessor");
+  const auto found_reader = find_reader(reader);
+  if (!found_reader) {
+    return Problem{fmt::format("there is no page for `{}`", reader),
+                   "write `assessor`, `student` or `client`"};
+  }
+  command.reader = *found_reader;
+  if (Problem problem = page_problem(parsed, command); !problem.message.empty()) {
     return problem;
   }
   return CommandLine{command, value_of(parsed, "rules-folder").value_or("")};

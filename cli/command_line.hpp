@@ -9,6 +9,7 @@
 #include "cli/report_files.hpp"
 #include "cli/size_values.hpp"
 #include "engine/quantity/parsed.hpp"
+#include "engine/report/report_reader.hpp"
 #include "engine/report/verdict_lines.hpp"
 
 namespace heelrule {
@@ -38,7 +39,11 @@ struct GradeCommand {
   std::vector<std::string> languages;
   std::optional<std::string> at_least;
   Destination destination;
-  std::optional<std::string> mark;  ///< of the school, a file; of pages
+  ReportReader reader = ReportReader::assessor;
+  std::optional<std::string> mark;           ///< of the school, a file; of pages
+  std::optional<std::string> template_file;  ///< of the school
+  std::optional<std::string> earlier;        ///< a record to compare with
+  bool together = false;                     ///< a page about all records too
   bool without_client = false;
   bool exactly = false;           ///< take readings as if they were free of doubt
   std::optional<BulkOrder> bulk;  ///< where `inspections` is one file of many records, or `-`

@@ -8,13 +8,13 @@
 #include <vector>
 
 #include "cli/bulk_command.hpp"
-#include "cli/files.hpp"
+#include "cli/grade_pages.hpp"
 #include "cli/load_program.hpp"
 #include "cli/load_record.hpp"
 #include "cli/output.hpp"
 #include "engine/doubt/doubt.hpp"
 #include "engine/quantity/nearest.hpp"
-#include "engine/report/graded_page.hpp"
+#include "engine/report/finding_table.hpp"
 #include "engine/report/json_report.hpp"
 #include "engine/report/text_report.hpp"
 #include "engine/report/without_client.hpp"
@@ -29,10 +29,6 @@ class Grading {
       : command_(command), program_(program), at_least_(at_least) {}
 
   ExitStatus run() {
-    status_ = read_mark();
-    if (status_ != ExitStatus::done) {
-      return status_;
-    }
     for (const std::string& path : command_.inspections) {
       take(path);
     }
@@ -42,25 +38,6 @@ class Grading {
 
  private:
   void worsen(ExitStatus found) { status_ = std::max(status_, found); }
-
-  ExitStatus read_mark() {
-    if (!command_.mark) {
-      return ExitStatus::done;
-    }
-    const auto bytes = read_file(*command_.mark);
-    if (!bytes) {
-      write_problem(bytes.problem());
-      return ExitStatus::input_missing;
-    }
-    const auto mark = school_mark(*bytes);
-    if (!mark) {
-      write_problem(
-          {fmt::format("`{}`: {}", *command_.mark, mark.problem().message), mark.problem().hint});
-      return ExitStatus::bad_data;
-    }
-    mark_ = *mark;
-    return ExitStatus::done;
-  }
 
   void take(const std::string& path) {
     auto inspection = load_record(path, program_.rules, status_);
@@ -89,9 +66,9 @@ class Grading {
       case ReportKind::json:
         return write_report({"report.json", json()}, command_.destination);
       case ReportKind::csv:
-        break;  // of many records alone
+        return write_report({"report.csv", table()}, command_.destination);
       case ReportKind::html:
-        return write_pages();
+        return write_pages(command_, program_, records_);
     }
     return ExitStatus::done;
   }
@@ -127,26 +104,17 @@ class Grading {
     return fmt::format("[\n{}\n]\n", fmt::join(reports, ",\n"));
   }
 
-  ExitStatus write_pages() const {
-    std::vector<NamedReport> pages;
-    std::vector<std::string> taken;
+  std::string table() const {
+    std::string rows = finding_table_header();
     for (const GradedRecord& record : records_) {
-      const Inspection& about = record.inspection;
-      const std::string name =
-          fmt::format("{}{}{}-assessor", about.client, about.client.empty() ? "" : "-", about.date);
-      pages.push_back({file_name(name, "html", taken),
-                       graded_page(program_, record, nullptr, {command_.languages, mark_})});
+      rows += finding_table(program_, record.inspection, record.verdict, command_.languages);
     }
-    if (command_.inspections.size() > 1) {
-      return write_reports(pages, command_.destination);
-    }
-    return pages.empty() ? ExitStatus::done : write_report(pages.front(), command_.destination);
+    return rows;
   }
 
   const GradeCommand& command_;
   const Program& program_;
   std::optional<std::size_t> at_least_;
-  std::optional<SchoolMark> mark_;
   std::vector<GradedRecord> records_;
   ExitStatus status_ = ExitStatus::done;
 };

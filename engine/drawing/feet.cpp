@@ -122,15 +122,15 @@ class FeetDrawing {
   }
 
   static std::string words_of(const FootPicture& foot) {
-    std::string words = foot.name + ": ";
-    words += fmt::format("{}", fmt::join(foot.rows, ", "));
+    std::vector<std::string> words = foot.rows;
     if (!foot.space_in_front.empty()) {
-      words += fmt::format(", {} in front of the toes", foot.space_in_front);
+      words.push_back(fmt::format("{} in front of the toes", foot.space_in_front));
     }
     if (!foot.space_beside.empty()) {
-      words += fmt::format(", insole wider than the foot by {}", foot.space_beside);
+      words.push_back(fmt::format("insole wider than the foot by {}", foot.space_beside));
     }
-    return words;
+    return fmt::format("{}: {}", foot.name,
+                       words.empty() ? "not measured" : fmt::format("{}", fmt::join(words, ", ")));
   }
 
   std::string description() const {

@@ -55,6 +55,14 @@ struct DecisionRule {
   bool operator==(const DecisionRule&) const = default;
 };
 
+/// What the page that a client takes home says beyond the findings.
+struct ClientPage {
+  bool score = false;                 ///< whether it shows the score
+  std::optional<Quantity> come_back;  ///< the time after which to measure again; above 0
+
+  bool operator==(const ClientPage&) const = default;
+};
+
 struct RuleSet {
   std::string name;  ///< by which it was asked for
   Span where;        ///< the start of its file
@@ -69,6 +77,7 @@ struct RuleSet {
   std::vector<Grade> grades;  ///< best first
   std::vector<UsualCaution> cautions;
   DecisionRule decision;
+  ClientPage client;
 
   bool operator==(const RuleSet&) const = default;
 

@@ -51,6 +51,7 @@ class RuleSetReader {
           {entry.key.value, read_text(entry.value, entry.key.value, diagnostics_)});
     });
     read_decision();
+    read_client();
     map_.finish();
     return std::move(rules_);
   }
@@ -108,6 +109,42 @@ class RuleSetReader {
             ? nearest.question()
             : fmt::format("name one that is there, or add `{}` and the rest", *keys.begin()));
     return false;
+  }
+
+  void read_client() {
+    const Node* node = map_.take("client");
+    if (node == nullptr) {
+      return;
+    }
+    MapReader map(*node, node->where, "what a client is told", diagnostics_);
+    const Located<std::string> score = map.text("score");
+    if (!score.value.empty() && score.value != "yes" && score.value != "no") {
+      diagnostics_.error(score.where, fmt::format("`{}` is neither yes nor no", score.value),
+                         "write `yes` or `no`");
+    }
+    rules_.client.score = score.value == "yes";
+    read_come_back(map.text("come_back"));
+    map.finish();
+  }
+
+  void read_come_back(const Located<std::string>& text) {
+    if (text.value.empty()) {
+      return;
+    }
+    const auto time = parse_quantity(text.value);
+    if (!time) {
+      diagnostics_.error(text.where, time.problem());
+      return;
+    }
+    const Problem problem = accepts(Unit::month, time->unit, text.value);
+    if (!problem.message.empty()) {
+      diagnostics_.error(text.where, problem);
+    } else if (time->stored <= 0) {
+      diagnostics_.error(text.where, "a client comes back later, and not before or at once",
+                         "write a time above 0, such as `12 months`");
+    } else {
+      rules_.client.come_back = *time;
+    }
   }
 
   void read_languages() {

@@ -12,7 +12,9 @@
 namespace heelrule {
 
 std::string_view assessor_template();
+std::string_view client_template();
 std::string_view report_head_template();
+std::string_view student_template();
 
 namespace {
 
@@ -24,23 +26,52 @@ std::string title(const Account& account, const Inspection& inspection) {
   return words;
 }
 
+std::string_view template_for(ReportReader reader) {
+  switch (reader) {
+    case ReportReader::assessor:
+      return assessor_template();
+    case ReportReader::student:
+      return student_template();
+    case ReportReader::client:
+      return client_template();
+  }
+  return {};
+}
+
+Parsed<std::string> school_body(const SchoolTemplate& made, const PageData& data) {
+  auto filled = fill_template(made.body, data);
+  if (!filled) {
+    return filled;
+  }
+  if (Problem problem = body_problem(*filled); !problem.message.empty()) {
+    return problem;
+  }
+  return boxed(*filled);
+}
+
 }  // namespace
 
-std::string graded_page(const Program& program, const GradedRecord& record,
-                        const GradedRecord* earlier, const PageWishes& wishes) {
+Parsed<std::string> graded_page(const Program& program, const GradedRecord& record,
+                                const GradedRecord* earlier, const PageWishes& wishes) {
   const std::vector<std::string> languages = fallback_order(wishes.languages, program.rules);
   const Account told = account(program, record.inspection, record.verdict, languages);
   const ReportSubject subject{program, record, earlier, told, languages};
   const PageData data = report_data(subject);
+  auto body = wishes.body ? school_body(*wishes.body, data)
+                          : fill_template(template_for(wishes.reader), data);
+  if (!body) {
+    return body.problem();
+  }
   PageFrame frame;
   frame.title = title(told, record.inspection);
   frame.running_left = record.inspection.client;
   frame.running_right = record.inspection.date;
-  frame.kind = "assessor";
+  frame.kind = in_words(wishes.reader);
   frame.head = *fill_template(report_head_template(), data);
   frame.first = first_part(subject);
-  frame.body = *fill_template(assessor_template(), data);
+  frame.body = *std::move(body);
   frame.last = last_part(subject);
+  frame.style = wishes.body ? scoped(wishes.body->style) : "";
   frame.mark = wishes.mark;
   return framed_page(frame);
 }

@@ -28,7 +28,7 @@ struct PageFrame {
   std::string first;          ///< markup before the body: what a practitioner must see first
   std::string body;           ///< markup
   std::string last;           ///< markup after all else: the cautions
-  std::string style;          ///< CSS of the school; ours is read after it
+  std::string style;          ///< CSS of the school, which keeps to its place (see `scoped`)
   std::optional<SchoolMark> mark;
   std::string own_style;             ///< CSS of ours for this page alone
   std::optional<PageScript> script;  ///< of a page that does something

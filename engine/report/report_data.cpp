@@ -3,9 +3,12 @@
 #include <fmt/format.h>
 
 #include "engine/quantity/decimal.hpp"
+#include "engine/report/client_data.hpp"
 #include "engine/report/finding_data.hpp"
+#include "engine/report/missed_data.hpp"
 #include "engine/report/readings_data.hpp"
 #include "engine/report/report_pictures.hpp"
+#include "engine/report/then_and_now.hpp"
 #include "engine/report/verdict_words.hpp"
 
 namespace heelrule {
@@ -28,10 +31,14 @@ class ReportData {
     sections();
     data_.markup("score_picture", score_picture(subject_));
     data_.markup("feet_picture", feet_picture(subject_));
+    data_.markup("plain_feet_picture", plain_feet_picture(subject_));
     data_.markup("sole_picture", sole_picture(subject_));
     add_findings(subject_, data_);
     add_readings(subject_, data_);
     advice();
+    add_missed(subject_, data_);
+    add_client_words(subject_, data_);
+    add_then_and_now(subject_, data_);
     return std::move(data_);
   }
 
@@ -59,6 +66,7 @@ class ReportData {
     if (verdict_.score.points()) {
       data_.words("score", score_sentence(program_, verdict_));
     }
+    data_.fact("show_score", program_.rules.client.score && verdict_.score.points());
     data_.words("certainty", account_.certainty);
     data_.words("caps", account_.caps);
     const std::vector<std::string>& open = account_.would_settle;

@@ -70,6 +70,11 @@ class FootMaker {
   Side side_;
 };
 
+FeetPicture feet_of(const ReportSubject& subject) {
+  return {"feet", "The feet on their insoles, from above", FootMaker(subject, Side::left).make(),
+          FootMaker(subject, Side::right).make()};
+}
+
 std::optional<double> value_of(const std::optional<NamedMeasure>& measure) {
   return measure ? std::optional(measure->value) : std::nullopt;
 }
@@ -122,9 +127,16 @@ std::string drawn(SolePicture sole, std::string_view side) {
 }  // namespace
 
 std::string feet_picture(const ReportSubject& subject) {
-  FeetPicture feet{"feet", "The feet on their insoles, from above", {}, {}};
-  feet.left = FootMaker(subject, Side::left).make();
-  feet.right = FootMaker(subject, Side::right).make();
+  const FeetPicture feet = feet_of(subject);
+  return feet.left.standing || feet.right.standing ? draw(feet) : "";
+}
+
+std::string plain_feet_picture(const ReportSubject& subject) {
+  FeetPicture feet = feet_of(subject);
+  for (FootPicture* foot : {&feet.left, &feet.right}) {
+    foot->rows.clear();
+    foot->space_beside.clear();
+  }
   return feet.left.standing || feet.right.standing ? draw(feet) : "";
 }
 

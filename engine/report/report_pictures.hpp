@@ -12,6 +12,9 @@ namespace heelrule {
 /// `width_allowance`. Empty unless the length and width of a standing foot are known.
 std::string feet_picture(const ReportSubject& subject);
 
+/// The same with no words but the space in front of the toes.
+std::string plain_feet_picture(const ReportSubject& subject);
+
 /// Each sole from the side, or one for both where they are alike; from `heel_thickness`,
 /// `fore_thickness`, `heel_to_ball`, `toe_spring`, `bend_length`, `insole_length`, `sole_rise` and
 /// `heel_pitch`. Empty unless the first three are known.

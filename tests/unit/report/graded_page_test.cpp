@@ -31,7 +31,7 @@ std::string page(const std::string& record) {
   rules.replace(rules.find("house choice: ours"), 18, "\"house choice: ours\"");
   const Graded sample =
       graded(rules, "inspection: {rules: house, client: C-001, date: 2026-10-03}\n" + record);
-  return graded_page(sample.program, {sample.inspection, sample.verdict}, nullptr, {});
+  return *graded_page(sample.program, {sample.inspection, sample.verdict}, nullptr, {});
 }
 
 std::size_t place(const std::string& text, const std::string& part) {
@@ -104,11 +104,79 @@ TEST_CASE("words from a record are words on the page") {
   sample.inspection.note = "a \"quoted\" <b>note</b>";
   sample.inspection.observations[0].note = "<img src=x onerror=alert(1)>";
   const std::string text =
-      graded_page(sample.program, {sample.inspection, sample.verdict}, nullptr, {});
+      *graded_page(sample.program, {sample.inspection, sample.verdict}, nullptr, {});
   CHECK(!holds(text, "<script"));
   CHECK(!holds(text, "<b>note"));
   CHECK(!holds(text, "<img"));
   CHECK(holds(text, "&lt;script&gt;"));
+}
+
+std::string page_for(ReportReader reader, const std::string& record, const std::string& more = "") {
+  std::string rules = house;
+  rules.replace(rules.find("house choice: ours"), 18, "\"house choice: ours\"");
+  const Graded sample =
+      graded(rules + more, "inspection: {rules: house, client: C-001}\n" + record);
+  PageWishes wishes;
+  wishes.reader = reader;
+  return *graded_page(sample.program, {sample.inspection, sample.verdict}, nullptr, wishes);
+}
+
+TEST_CASE("a client reads no score unless the rule set says so, and no reasoning") {
+  const std::string record = "safety: {numb: no}\n" + seen;
+  const std::string plain = page_for(ReportReader::client, record);
+  CHECK(!holds(plain, "25.0"));
+  CHECK(!holds(plain, "earns"));
+  CHECK(!holds(plain, "common practice"));
+  CHECK(holds(plain, "Leave it."));
+  CHECK(holds(plain, "Try the next length."));
+  CHECK(holds(page_for(ReportReader::client, record, "client: {score: yes}\n"),
+              "Score 25.0 of 100."));
+}
+
+TEST_CASE("a client who must see a practitioner first is told nothing to buy") {
+  const std::string text = page_for(ReportReader::client, "safety: {numb: yes}\n" + seen);
+  CHECK(place(text, "See somebody about the feeling.") < place(text, "Leave it."));
+  CHECK(holds(text, "Nothing yet. First see the practitioner"));
+  CHECK(!holds(text, "Try the next length."));
+  CHECK(!holds(text, "long inside"));
+}
+
+TEST_CASE("every reader has the cautions and what a practitioner must see") {
+  for (const auto reader : {ReportReader::assessor, ReportReader::student, ReportReader::client}) {
+    const std::string text = page_for(reader, "safety: {numb: yes}\n" + seen);
+    CHECK(holds(text, "See somebody about the feeling."));
+    CHECK(holds(text, "Toes may lie back."));
+    CHECK(holds(text, "This is no diagnosis."));
+    CHECK(holds(text, "Local codes and licensed practice come before them."));
+  }
+}
+
+TEST_CASE("a student is told what was missed, why, and how to take it") {
+  const std::string text = page_for(ReportReader::student,
+                                    "safety: {numb: no}\nfound: {foot: {left: 240 mm, right: {not "
+                                    "seen: too sore}}, firm: yes}\n");
+  CHECK(holds(text, "<h3>Length inside</h3><p class=\"worth\">weight 3 waits for it</p>"));
+  CHECK(holds(text, "<h3>Length of the foot (right)</h3>"));
+  CHECK(holds(text, "You wrote: too sore"));
+}
+
+TEST_CASE("a school's template fills the body, and cannot leave out what stands around it") {
+  const Graded sample =
+      graded(one_rule("[{name: low, below: 9 mm, earns: 0}, {name: high, earns: 100 %}]"),
+             one_record("8 mm", "8 mm"));
+  const GradedRecord record{sample.inspection, sample.verdict};
+  PageWishes wishes;
+  wishes.body = SchoolTemplate{"p { color: teal }", "<p>{{means}} {{nothing}}</p>"};
+  const std::string text = *graded_page(sample.program, record, nullptr, wishes);
+  CHECK(holds(text, "<article class=\"school\">\n<p>Leave it. </p></article></article>"));
+  CHECK(holds(text, "@scope (.school) {\np { color: teal }"));
+  CHECK(holds(text, "Local codes and licensed practice come before them."));
+  wishes.body = SchoolTemplate{"", "<!-- "};
+  CHECK(!graded_page(sample.program, record, nullptr, wishes));
+  wishes.body = SchoolTemplate{"", "{{#open"};
+  CHECK(graded_page(sample.program, record, nullptr, wishes)
+            .problem()
+            .message.starts_with("the template cannot be read"));
 }
 
 }  // namespace
