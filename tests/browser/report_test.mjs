@@ -1,0 +1,246 @@
+// Graded pages in a real browser: on screens from 360 pixels, and on paper.
+import assert from "node:assert/strict";
+import {readFileSync, writeFileSync} from "node:fs";
+import {join} from "node:path";
+import {after, test} from "node:test";
+import {HtmlValidate} from "html-validate";
+import {browserFor, fitsInWidth, openPage, seesNoBarrier} from "./browser.mjs";
+import {folderFor, heelrule, root} from "./command.mjs";
+
+const browser = await browserFor(after);
+const readers = ["assessor", "student", "client"];
+const records = [
+  ["everyday", "examples/office-worker/inspection.yaml"],
+  ["child", "examples/child/inspection.yaml"],
+  ["older-adult", "examples/older-adult/inspection.yaml"],
+  ["examples/first-rule/toe-space.yaml", "examples/first-rule/inspection.yaml"],
+].map(([rules, record]) => [rules.includes("/") ? join(root, rules) : rules, join(root, record)]);
+
+// One report is one file, so how it is written is a matter of ours, and only what it is of HTML.
+const validator = new HtmlValidate({
+  extends: ["html-validate:standard", "html-validate:a11y"],
+  rules: {"no-inline-style": "error", "void-style": "off"},
+});
+
+function graded(folder, rules, record, ...options) {
+  const path = join(folder, "page.html");
+  heelrule("grade", rules, record, "--as", "html", "--to", path, "--replace", ...options);
+  return path;
+}
+
+async function closes(page) {
+  assert.deepEqual(page.left, []);
+  assert.deepEqual(page.faults, []);
+  await page.context().close();
+}
+
+/** Fails if two texts of one picture lie on each other, or one leaves the page. */
+async function picturesAreClear(page, where) {
+  const faults = await page.evaluate(() => {
+    const found = [];
+    for (const picture of document.querySelectorAll("svg.picture")) {
+      const texts = [...picture.querySelectorAll("text")]
+        .map((text) => ({words: text.textContent, box: text.getBoundingClientRect()}));
+      for (const [i, {words, box}] of texts.entries()) {
+        if (box.left < -1.5 || box.right > document.documentElement.clientWidth + 1.5) {
+          found.push(`${picture.querySelector("title").textContent}: "${words}" leaves the page`);
+        }
+        for (const other of texts.slice(i + 1)) {
+          const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
+          const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);
+          if (across > 1 && down > 3) {
+            found.push(`${picture.querySelector("title").textContent}: "${words}" on "${other.words}"`);
+          }
+        }
+      }
+    }
+    return found;
+  });
+  assert.deepEqual(faults, [], where);
+}
+
+/** Fails if two blocks of text lie on each other, or one is cut by what holds it. */
+async function nothingIsCut(page, where) {
+  const faults = await page.evaluate(() => {
+    const found = [];
+    const blocks = [...document.querySelectorAll("main p, main li, main h1, main h2, main h3, main td, main th")]
+      .filter((block) => block.getClientRects().length > 0 && !block.closest("[class=unseen]") &&
+        getComputedStyle(block.closest("thead") ?? block).clipPath === "none");
+    for (const block of blocks) {
+      if (block.scrollWidth > block.clientWidth + 1 && getComputedStyle(block).display !== "inline") {
+        found.push(`cut: ${block.textContent.slice(0, 60)}`);
+      }
+    }
+    const leaves = blocks.filter((block) => block.querySelector("p, li, td, th") === null);
+    const boxes = leaves.flatMap((block) => [...block.getClientRects()].map((box) => ({block, box})))
+      .sort((a, b) => a.box.top - b.box.top);
+    for (const [i, {block, box}] of boxes.entries()) {
+      for (const other of boxes.slice(i + 1)) {
+        if (other.box.top >= box.bottom - 2) {
+          break;
+        }
+        const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
+        if (across > 2 && block !== other.block && !block.contains(other.block) && !other.block.contains(block)) {
+          found.push(`${block.textContent.slice(0, 40)} | ${other.block.textContent.slice(0, 40)}`);
+        }
+      }
+    }
+    return found.slice(0, 5);
+  });
+  assert.deepEqual(faults, [], where);
+}
+
+/** How many sheets a page is printed on. */
+async function sheets(page, format) {
+  const pdf = (await page.pdf({format, preferCSSPageSize: false, printBackground: false})).toString("latin1");
+  return pdf.match(/\/Type\s*\/Page\b(?!s)/g).length;
+}
+
+/** Fails if something that is kept in one piece is higher than a sheet, for then it would be cut. */
+async function fitsOnSheets(page, where) {
+  // A4 and Letter leave 176 and 182 mm across and 241 mm down at the least, at 96 pixels an inch.
+  await page.setViewportSize({width: Math.floor(176 / 25.4 * 96), height: 900});
+  await page.emulateMedia({media: "print"});
+  const high = await page.evaluate((most) => [...document.querySelectorAll("main *")]
+    .filter((element) => getComputedStyle(element).breakInside === "avoid" &&
+      element.getBoundingClientRect().height > most)
+    .map((element) => `${element.className}: ${element.textContent.slice(0, 60)}`), 241 / 25.4 * 96);
+  assert.deepEqual(high, [], where);
+  await fitsInWidth(page, where);
+  await picturesAreClear(page, where);
+  await nothingIsCut(page, where);
+  await page.emulateMedia({media: null});
+}
+
+/** Fails if a ruler shows a reading that the words beside it do not have. */
+async function picturesSayWhatWordsSay(page, where) {
+  const faults = await page.evaluate(() => [...document.querySelectorAll(".finding")].flatMap((finding) => {
+    const read = finding.querySelector(".read")?.textContent ?? "";
+    return [...finding.querySelectorAll("text.notch-words")]
+      .filter((text) => !read.includes(text.textContent))
+      .map((text) => `${text.textContent} is not in "${read}"`);
+  }));
+  assert.deepEqual(faults, [], where);
+}
+
+for (const [rules, record] of records) {
+  for (const reader of readers) {
+    const name = `${record.split("/").at(-2)} for the ${reader}`;
+    test(`${name}: whole at every width and on paper, open to all, and valid`, async (t) => {
+      const path = graded(folderFor(t), rules, record, "--for", reader);
+      const report = validator.validateStringSync(readFileSync(path, "utf8"));
+      assert.deepEqual(report.results.flatMap((result) => result.messages.map((fault) =>
+        `${fault.line}:${fault.column} ${fault.ruleId}: ${fault.message}`)).slice(0, 5), []);
+      const page = await openPage(browser, path);
+      assert.equal(await page.locator("script").count(), 0);
+      for (const width of [360, 768, 1280]) {
+        await page.setViewportSize({width, height: 900});
+        const where = `${name} at ${width} pixels`;
+        await fitsInWidth(page, where);
+        await picturesAreClear(page, where);
+        await nothingIsCut(page, where);
+        await seesNoBarrier(page, where);
+      }
+      await picturesSayWhatWordsSay(page, name);
+      await fitsOnSheets(page, `${name} on paper`);
+      for (const format of ["A4", "Letter"]) {
+        const count = await sheets(page, format);
+        if (reader === "client") {
+          assert.equal(count, 1, `${name} on ${format}`);
+        } else {
+          assert.ok(count >= 1 && count <= 14, `${name} on ${format}: ${count} sheets`);
+        }
+      }
+      await closes(page);
+    });
+  }
+}
+
+test("pages of several records stand together, with links that lead to them", async (t) => {
+  const folder = folderFor(t);
+  heelrule("grade", "everyday", join(root, "examples/office-worker/inspection.yaml"), "--as", "html",
+    "--together", "--to", folder);
+  const page = await openPage(browser, join(folder, "summary.html"));
+  for (const width of [360, 1280]) {
+    await page.setViewportSize({width, height: 900});
+    await fitsInWidth(page, `summary at ${width}`);
+    await seesNoBarrier(page, `summary at ${width}`);
+  }
+  await page.getByRole("link", {name: "C-014"}).click();
+  assert.equal(await page.locator("h1").textContent(), "A pair for every day");
+  await page.context().close();
+});
+
+test("a comparison of two dates is whole at every width", async (t) => {
+  const path = graded(folderFor(t), "child", join(root, "examples/child/inspection.yaml"),
+    "--compare", join(root, "examples/child/earlier.yaml"));
+  const page = await openPage(browser, path);
+  for (const width of [360, 1280]) {
+    await page.setViewportSize({width, height: 900});
+    await fitsInWidth(page, `comparison at ${width}`);
+    await picturesAreClear(page, `comparison at ${width}`);
+    await nothingIsCut(page, `comparison at ${width}`);
+    await seesNoBarrier(page, `comparison at ${width}`);
+  }
+  await fitsOnSheets(page, "comparison on paper");
+  await closes(page);
+});
+
+const hostile = "</style></title><script>document.title='taken'</script><img src=x onerror=alert(1)>\"'&{{title}}";
+
+test("hostile text stays text, for every reader", async (t) => {
+  const folder = folderFor(t);
+  const record = join(folder, "record.json");
+  const tower = "Z" + "\u0301".repeat(2000);
+  writeFileSync(record, JSON.stringify({
+    inspection: {rules: "everyday", client: hostile, observer: hostile, date: "2026-10-03", note: tower,
+      shoe: {label: hostile}},
+    found: {
+      foot_length: {left: {value: "243 mm", note: hostile}, right: "246 mm"},
+      insole_length: "250 mm",
+      toes_lie: {"not seen": hostile},
+      pressure_marks: {left: {value: "fading", note: tower}, right: "none"},
+    },
+  }));
+  for (const reader of readers) {
+    const page = await openPage(browser, graded(folder, "everyday", record, "--for", reader));
+    page.on("dialog", () => page.faults.push("a dialog was opened"));
+    assert.equal(await page.locator("script, img").count(), 0);
+    assert.match(await page.title(), /<script>/);
+    assert.ok((await page.locator("main").innerText()).includes("<img src=x onerror=alert(1)>"), reader);
+    for (const width of [360, 1280]) {
+      await page.setViewportSize({width, height: 900});
+      await fitsInWidth(page, `hostile text for the ${reader} at ${width}`);
+    }
+    await closes(page);
+  }
+});
+
+test("no template and no style of a school covers a referral or a caution", async (t) => {
+  const folder = folderFor(t);
+  const template = join(folder, "school.mustache");
+  const record = join(root, "examples/older-adult/inspection.yaml");
+  for (const style of [
+    ".school { position: fixed; inset: 0; background: white; z-index: 99 }",
+    ".school { margin: -9000px 0; background: white; height: 30000px; position: relative }",
+    ":scope { position: absolute; top: -3000px; bottom: -3000px; left: 0; right: 0; background: red }",
+    "main, .first, .last, body, html { display: none !important; visibility: hidden !important; color: white }",
+    "p { box-shadow: 0 0 0 9999px white; outline: 9999px solid white; transform: scale(99) }",
+  ]) {
+    writeFileSync(template, `<style>${style}</style><p>Our own words</p>`);
+    const page = await openPage(browser, graded(folder, "older-adult", record, "--template", template));
+    for (const part of [".first .alarm li", ".last li"]) {
+      for (const item of await page.locator(part).all()) {
+        await item.scrollIntoViewIfNeeded();
+        const isSeen = await item.evaluate((element) => {
+          const box = element.getClientRects()[0];
+          const there = document.elementFromPoint(box.left + Math.min(box.width / 2, 40), box.top + Math.min(box.height / 2, 8));
+          const ink = getComputedStyle(element);
+          return element.contains(there) && ink.color !== "rgb(255, 255, 255)" && parseFloat(ink.fontSize) >= 11;
+        });
+        assert.ok(isSeen, `${part} under ${style}`);
+      }
+    }
+    await closes(page);
+  }
+});
