@@ -40,6 +40,9 @@ class Judge {
     for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
       doubt_.findings.push_back(judge(i));
     }
+    if (verdict_.grade && !program_.rules.changes.empty()) {
+      doubt_.better = better_grades(program_, inspection_, *verdict_.grade);
+    }
     const std::vector<std::size_t> live = live_readings();
     if (verdict_.grade && !live.empty()) {
       look_into(live, *verdict_.grade);

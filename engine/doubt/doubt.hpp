@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "engine/doubt/better_grades.hpp"
 #include "engine/doubt/doubtful_reading.hpp"
 #include "engine/doubt/fewest_readings.hpp"
 #include "engine/doubt/sensitivity.hpp"
@@ -67,6 +68,7 @@ struct Doubt {
   Target target = Target::score;          ///< of what `take_again` speaks
   std::vector<ReadingEffect> take_again;  ///< what is worth reading again, most worth first
   FewestReadings fewest;                  ///< that could move the grade
+  std::vector<BetterGrade> better;        ///< what would have to be changed for each
   std::vector<GradeDoubt> grades;         ///< as in the rule set
 
   bool operator==(const Doubt&) const = default;

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/model/change.hpp"
 #include "engine/model/rule.hpp"
 #include "engine/model/text.hpp"
 #include "engine/model/trait.hpp"
@@ -78,6 +79,7 @@ struct RuleSet {
   std::vector<UsualCaution> cautions;
   DecisionRule decision;
   ClientPage client;
+  std::vector<Change> changes;  ///< of a pair, that the house knows; at most `most_changes`
 
   bool operator==(const RuleSet&) const = default;
 

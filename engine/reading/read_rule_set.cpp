@@ -9,6 +9,7 @@
 #include "engine/quantity/nearest.hpp"
 #include "engine/reading/map_reader.hpp"
 #include "engine/reading/parse_share.hpp"
+#include "engine/reading/read_change.hpp"
 #include "engine/reading/read_rule.hpp"
 #include "engine/reading/read_text.hpp"
 #include "engine/reading/read_trait.hpp"
@@ -52,6 +53,7 @@ class RuleSetReader {
     });
     read_decision();
     read_client();
+    read_changes();
     map_.finish();
     return std::move(rules_);
   }
@@ -249,6 +251,17 @@ class RuleSetReader {
       grade.from.value = scaled(*number, 1, 3);
       grade.from_unread = false;
     }
+  }
+
+  void read_changes() {
+    each_entry("changes", [&](const Entry& entry) {
+      if (rules_.changes.size() == most_changes) {
+        diagnostics_.error(entry.key.where,
+                           fmt::format("a rule set names up to {} changes", most_changes),
+                           "leave out those that are seldom made");
+      }
+      rules_.changes.push_back(read_change(entry.key, entry.value, rules_, diagnostics_));
+    });
   }
 
   void read_decision() {

@@ -32,6 +32,9 @@ class DoubtAccountant {
     told_.within_doubt = within_doubt();
     tell_take_again();
     told_.fewest = fewest();
+    if (!verdict_.refers()) {
+      tell_better();
+    }
     return std::move(told_);
   }
 
@@ -184,6 +187,35 @@ class DoubtAccountant {
                        readings.size() == 1 ? std::string("One reading")
                                             : fmt::format("{} readings", readings.size()),
                        grade_name(fewest.move->grade), fmt::join(readings, "; "));
+  }
+
+  // One sentence for grades that the same changes reach, and one for those out of reach.
+  void tell_better() {
+    std::vector<std::string_view> out_of_reach;
+    for (std::size_t i = 0; i < doubt_.better.size(); ++i) {
+      const BetterGrade& better = doubt_.better[i];
+      if (!better.changes) {
+        out_of_reach.push_back(grade_name(better.grade));
+      } else if (i == 0 || doubt_.better[i - 1].changes != better.changes) {
+        told_.better.push_back(way_to(better));
+      }
+    }
+    if (!out_of_reach.empty()) {
+      told_.better.insert(told_.better.begin(),
+                          fmt::format("No change that the rules know of makes it {}.",
+                                      fmt::join(out_of_reach, " or ")));
+    }
+  }
+
+  std::string way_to(const BetterGrade& better) const {
+    std::vector<std::string_view> titles;
+    for (const std::size_t change : *better.changes) {
+      titles.push_back(program_.rules.changes[change].title.in(languages_));
+    }
+    return fmt::format("To make it {}, {}: {}.", grade_name(better.grade),
+                       titles.size() == 1 ? std::string("one change is enough")
+                                          : fmt::format("it takes {} changes", titles.size()),
+                       fmt::join(titles, "; "));
   }
 
   std::string within_doubt() const {

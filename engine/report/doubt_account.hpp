@@ -44,6 +44,10 @@ struct DoubtAccount {
   /// Findings that the decision rule does not accept, each in a sentence.
   std::vector<std::string> guarded;
 
+  /// What would have to be changed for a better grade, a sentence for each way; empty where nothing
+  /// better is known of, and held back where a practitioner comes first.
+  std::vector<std::string> better;
+
   /// As `Verdict::findings`.
   std::vector<FindingDoubtAccount> findings;
 };

@@ -84,6 +84,30 @@ void write_fewest(JsonWriter& json, const Program& program, const Doubt& doubt,
   json.end_object();
 }
 
+// Where a practitioner comes first the sentences are held back, and so are the ways.
+void write_better(JsonWriter& json, const Program& program, const Doubt& doubt,
+                  const DoubtAccount& told) {
+  json.key("better_grades").begin_object();
+  json.texts("sentences", told.better).key("grades").begin_array();
+  for (const BetterGrade& better :
+       told.better.empty() ? std::vector<BetterGrade>{} : doubt.better) {
+    json.begin_object();
+    json.text("grade", program.rules.grades[better.grade].name.value).key("changes");
+    if (better.changes) {
+      json.begin_array();
+      for (const std::size_t change : *better.changes) {
+        json.text(program.rules.changes[change].name);
+      }
+      json.end_array();
+    } else {
+      json.null();
+    }
+    json.end_object();
+  }
+  json.end_array();
+  json.end_object();
+}
+
 }  // namespace
 
 void write_doubt(JsonWriter& json, const Program& program, const Doubt& doubt,
@@ -106,6 +130,7 @@ void write_doubt(JsonWriter& json, const Program& program, const Doubt& doubt,
   write_take_again(json, program, doubt, told);
   write_fewest(json, program, doubt, told);
   json.text("within_doubt", told.within_doubt).texts("guarded", told.guarded);
+  write_better(json, program, doubt, told);
   json.end_object();
 }
 

@@ -47,6 +47,7 @@ class TextWriter {
     not_applicable();
     listed("Cautions", account_.cautions);
     advice();
+    better_grades();
     amendments();
     usual_cautions();
     return page_.take();
@@ -329,6 +330,19 @@ class TextWriter {
       page_.heading("Advice held back");
       page_.item(held_back_words(account_.held_advice.size()));
     }
+  }
+
+  void better_grades() {
+    if (!doubt_ || doubt_->better.empty()) {
+      return;
+    }
+    page_.heading("What would make it better");
+    for (const std::string& words : doubt_->better) {
+      page_.item(words);
+    }
+    page_.item(
+        "Try it on before you trust it: the grade is worked out as if the change did what "
+        "the house expects.");
   }
 
   void usual_cautions() {

@@ -21,29 +21,37 @@ namespace {
 // quarters.
 constexpr double most_weight = 1'000'000 * weight_step;
 
+// A yes/no formula without sides; nothing where there is none, or where it is not sound.
+std::optional<Expression> check_condition(const std::optional<Located<std::string>>& applies,
+                                          const RuleSet& rules, const TraitTypes& traits,
+                                          Diagnostics& diagnostics) {
+  const auto syntax =
+      applies && !applies->value.empty() ? parse_formula(*applies, diagnostics) : std::nullopt;
+  auto found = syntax ? check_formula(*syntax, rules, traits.types, diagnostics) : std::nullopt;
+  if (!found) {
+    return std::nullopt;
+  }
+  if (found->type.kind != Type::Kind::yes_no) {
+    diagnostics.error(
+        applies->where,
+        fmt::format("`applies` is yes or no, and this is {}", in_words(found->type, rules)),
+        "compare it, as in `heel_height > 25 mm`");
+  } else if (found->has_sides) {
+    diagnostics.error(applies->where, "`applies` is asked once, and this has two sides",
+                      "say which side, as in `larger(heel_height) > 25 mm`");
+  }
+  return found;
+}
+
+// Of each rule, and then of each change.
 std::vector<std::optional<Expression>> check_applies(const RuleSet& rules, const TraitTypes& traits,
                                                      Diagnostics& diagnostics) {
-  std::vector<std::optional<Expression>> found(rules.rules.size());
-  for (std::size_t i = 0; i < rules.rules.size(); ++i) {
-    const auto& applies = rules.rules[i].applies;
-    const auto syntax =
-        applies && !applies->value.empty() ? parse_formula(*applies, diagnostics) : std::nullopt;
-    if (!syntax) {
-      continue;
-    }
-    found[i] = check_formula(*syntax, rules, traits.types, diagnostics);
-    if (!found[i]) {
-      continue;
-    }
-    if (found[i]->type.kind != Type::Kind::yes_no) {
-      diagnostics.error(
-          applies->where,
-          fmt::format("`applies` is yes or no, and this is {}", in_words(found[i]->type, rules)),
-          "compare it, as in `heel_height > 25 mm`");
-    } else if (found[i]->has_sides) {
-      diagnostics.error(applies->where, "`applies` is asked once, and this has two sides",
-                        "say which side, as in `larger(heel_height) > 25 mm`");
-    }
+  std::vector<std::optional<Expression>> found;
+  for (const Rule& rule : rules.rules) {
+    found.push_back(check_condition(rule.applies, rules, traits, diagnostics));
+  }
+  for (const Change& change : rules.changes) {
+    found.push_back(check_condition(change.applies, rules, traits, diagnostics));
   }
   return found;
 }

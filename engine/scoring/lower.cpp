@@ -37,6 +37,9 @@ class Lowering {
     for (std::uint32_t rule = 0; rule < program_.rule_programs.size(); ++rule) {
       lower_rule(rule);
     }
+    for (std::size_t change = 0; change < program_.rules.changes.size(); ++change) {
+      lower_change(applies_[program_.rules.rules.size() + change]);
+    }
   }
 
  private:
@@ -243,6 +246,14 @@ class Lowering {
     }
     contribution.joining = rule.sides == SideRule::mean ? Joining::mean : Joining::worse;
     program_.contributions.push_back(contribution);
+  }
+
+  void lower_change(const std::optional<Expression>& applies) {
+    if (applies) {
+      begin(*applies);
+    }
+    program_.change_applies.push_back(applies ? lower_expression(*applies, Side::none)
+                                              : no_register);
   }
 
   void add_each_side(const Contribution& both) {

@@ -118,6 +118,7 @@ struct Program {
   std::vector<Instruction> instructions;
   std::vector<Judgement> judgements;
   std::vector<Contribution> contributions;
+  std::vector<Register> change_applies;  ///< as `rules.changes`; `no_register`: it always applies
   std::vector<GradeBound> grade_bounds;  ///< best first; the last is 0
   Register register_count = 0;
 

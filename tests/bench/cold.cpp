@@ -4,58 +4,14 @@
 #include <benchmark/benchmark.h>
 
 #include <cstdio>
-#include <fstream>
-#include <iterator>
 
-#include "engine/reading/load_rules.hpp"
-#include "engine/reading/read_inspection.hpp"
 #include "engine/reading/yaml_tree.hpp"
 #include "engine/report/text_report.hpp"
 #include "engine/scoring/compile.hpp"
 #include "engine/scoring/grade.hpp"
-
-namespace {
+#include "tests/bench/given.hpp"
 
 using namespace heelrule;
-
-std::string file_text(const std::string& path) {
-  std::ifstream file(path, std::ios::binary);
-  if (!file) {
-    std::fprintf(stderr, "cold: cannot read %s\n", path.c_str());
-    std::exit(1);
-  }
-  return {std::istreambuf_iterator<char>(file), {}};
-}
-
-// All the rule files that a set is made of, in memory.
-class Given {
- public:
-  Given(std::string folder, std::string set, const std::string& record)
-      : folder_(std::move(folder)), set_(std::move(set)), record_(file_text(record)) {}
-
-  LoadedRules load(Sources& sources) const {
-    return load_rules(
-        set_,
-        [&](std::string_view name, std::string_view) {
-          const std::string path = folder_ + "/" + std::string(name) + ".yaml";
-          return Parsed<FoundFile>(FoundFile{path, std::string(name), file_text(path)});
-        },
-        sources);
-  }
-
-  Checked<Inspection> read(const RuleSet& rules) const {
-    Sources sources;
-    const std::uint32_t source = sources.add("record", record_);
-    return load_inspection(sources, source, rules);
-  }
-
- private:
-  std::string folder_;
-  std::string set_;
-  std::string record_;
-};
-
-}  // namespace
 
 int main(int count, char** arguments) {
   if (count < 4) {

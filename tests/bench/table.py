@@ -16,6 +16,8 @@ import tempfile
 import time
 
 HERE = pathlib.Path(__file__).resolve().parent
+RULES = HERE.parent.parent / "rules"
+RECORD = HERE.parent.parent / "examples" / "office-worker" / "inspection.yaml"
 
 
 def made(folder, records):
@@ -115,14 +117,18 @@ def command_rates(folder, heelrule, records):
     return {name: (records / wall, records / used) for name, (wall, used) in (taken | beside).items()}
 
 
+def steps_of(program):
+    """The steps that a program times with one record of `everyday`, in the unit in which it gives them."""
+    ran = subprocess.run([program, RULES, "everyday", RECORD, "--benchmark_format=json", "--benchmark_min_time=0.2"],
+                         capture_output=True, text=True, check=True)
+    return {one["name"]: one["cpu_time"] for one in json.loads(ran.stdout)["benchmarks"]}
+
+
 def cold_start(cold, heelrule, folder):
     """Milliseconds of each step of one inspection, and of the whole process."""
-    rules = HERE.parent.parent / "rules"
-    record = HERE.parent.parent / "examples" / "office-worker" / "inspection.yaml"
-    ran = subprocess.run([cold, rules, "everyday", record, "--benchmark_format=json", "--benchmark_min_time=0.2"],
-                         capture_output=True, text=True, check=True)
-    steps = {one["name"]: one["cpu_time"] / 1000 for one in json.loads(ran.stdout)["benchmarks"]}
-    command = {"whole": ([heelrule, "grade", "everyday", record], "/dev/null"), "empty": (["true"], "/dev/null")}
+    steps = {name: time / 1000 for name, time in steps_of(cold).items()}
+    command = {"whole": ([heelrule, "grade", "everyday", RECORD, "--exactly"], "/dev/null"),
+               "empty": (["true"], "/dev/null")}
     taken = side_by_side(command, folder, 20)
     yield "rule files: YAML events to trees", steps["events"]
     yield "rule files: found, read, joined, made into a rule set", steps["load"] - steps["events"]
@@ -175,11 +181,12 @@ def main():
     parser = argparse.ArgumentParser(description=__doc__.split("\n", maxsplit=1)[0])
     parser.add_argument("--bulk", required=True, help="the program that times the stages")
     parser.add_argument("--cold", required=True, help="the program that times a cold start")
+    parser.add_argument("--draws", required=True, help="the program that times doubt")
     parser.add_argument("--heelrule", required=True, help="the command")
     parser.add_argument("--records", type=int, default=20_000)
     given = parser.parse_args()
-    bulk, cold, heelrule = (
-        str(pathlib.Path(path).resolve()) for path in (given.bulk, given.cold, given.heelrule))
+    bulk, cold, draws, heelrule = (
+        str(pathlib.Path(path).resolve()) for path in (given.bulk, given.cold, given.draws, given.heelrule))
     print(f"{machine()}; {given.records} records\n")
     with tempfile.TemporaryDirectory() as name:
         folder = pathlib.Path(name)
@@ -192,6 +199,9 @@ def main():
         print("\n| one inspection from a cold start, `everyday` | ms |\n|---|---:|")
         for what, milliseconds in cold_start(cold, heelrule, folder):
             print(f"| {what} | {milliseconds:.2f} |")
+        print("\n| how sure one grade of `everyday` is, one thread | ms |\n|---|---:|")
+        for what, milliseconds in steps_of(draws).items():
+            print(f"| {what} | {milliseconds:.1f} |")
 
 
 if __name__ == "__main__":

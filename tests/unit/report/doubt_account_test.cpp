@@ -73,6 +73,30 @@ TEST_CASE("a rule that protects and is not accepted is named, with what to take 
         "been measured again.");
 }
 
+const std::string mended =
+    "changes:\n"
+    "  longer: {title: take a longer pair, adds: {gap: 4 mm}, source: common practice}\n";
+
+TEST_CASE("what would have to be changed for a better grade is said") {
+  CHECK(told(gap("{gap: 8 mm}", "", mended)).better ==
+        std::vector<std::string>{"To make it sound, one change is enough: take a longer pair."});
+  CHECK(told(gap("{gap: 3 mm}", "", mended)).better ==
+        std::vector<std::string>{"No change that the rules know of makes it sound or usable."});
+  CHECK(told(gap("{gap: 12 mm}", "", mended)).better.empty());
+}
+
+TEST_CASE("changes are held back where a practitioner comes first") {
+  const Doubted sample = gap("{gap: 8 mm}", ", referral: See a practitioner first", mended);
+  CHECK(sample.verdict.refers());
+  CHECK(told(sample).better.empty());
+  const std::string json =
+      json_report(sample.program, sample.inspection, sample.verdict, {}, &sample.doubt);
+  CHECK(json.find("longer") == std::string::npos);
+  const std::string text =
+      text_report(sample.program, sample.inspection, sample.verdict, {}, &sample.doubt);
+  CHECK(text.find("longer") == std::string::npos);
+}
+
 TEST_CASE("a report without doubt says nothing of it") {
   const Doubted sample = gap("{gap: 9 mm}");
   const std::string text = text_report(sample.program, sample.inspection, sample.verdict, {});
