@@ -1,7 +1,8 @@
 """Sees that includes only go down: check_floors.py ROOT.
 
 The folders of engine/ are floors. A file includes its own floor and those below it; files of one
-floor include each other in no circle. Five libraries and a few headers have one place each.
+floor include each other in no circle. Five libraries and a few headers have one place each. A source
+includes its own header before anything else, so that a header that lacks an include does not compile.
 Prints each fault with its place, in GNU form, and ends with 1 if there is any.
 """
 
@@ -79,6 +80,14 @@ def include_fault(path, included):
     return None
 
 
+def order_fault(path, lines, files):
+    """What is wrong with the first include of a source, or None."""
+    header = path.removesuffix(".cpp") + ".hpp"
+    if path.endswith(".cpp") and header in files and (not lines or lines[0][1] != header):
+        return lines[0][0] if lines else 1, f"'{header}' comes first here, to see that it compiles alone"
+    return None
+
+
 def circles(includes):
     """One fault for each header that leads back to itself, at the include where the way begins."""
     for start in sorted(includes):
@@ -113,6 +122,8 @@ def faults(root):
             for number, included in lines
             if (fault := include_fault(path, included))
         ]
+        if late := order_fault(path, lines, includes):
+            found.append((path, *late))
     return sorted(found + list(circles(includes))), len(files)
 
 

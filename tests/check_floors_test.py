@@ -76,6 +76,12 @@ class FloorsTest(unittest.TestCase):
         self.assertEqual(code, 1)
         self.assertIn("engine/model/band.hpp:1: error: 'engine/model/rule.hpp' leads back", output)
 
+    def test_a_source_that_includes_its_own_header_late_fails(self):
+        late = {"engine/model/trait.cpp": '\n#include <string>\n#include "engine/model/trait.hpp"\n'}
+        code, output = check(files=late)
+        self.assertEqual(code, 1)
+        self.assertIn("engine/model/trait.cpp:2: error: 'engine/model/trait.hpp' comes first", output)
+
     def test_a_folder_that_is_no_floor_fails(self):
         code, output = check(files={"engine/attic/old.hpp": "#pragma once\n"})
         self.assertEqual(code, 1)
