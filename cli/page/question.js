@@ -34,6 +34,7 @@ export class QuestionCard {
   }
 
   changes(side, change) {
+    delete this.record().alike[this.question.name];
     change(this.answer(side));
     this.changed(this.question.name);
   }
@@ -189,6 +190,7 @@ export class QuestionCard {
   }
 
   choose(sides, value) {
+    delete this.record().alike[this.question.name];
     for (const side of sides) {
       const answer = this.answer(side);
       answer.notSeen = value === null;
@@ -297,6 +299,7 @@ export class QuestionCard {
   }
 
   again() {
+    delete this.record().alike[this.question.name];
     for (const side of this.question.sides) {
       const answer = this.answer(side);
       if (this.question.form === "fibres") {
@@ -319,6 +322,7 @@ export class QuestionCard {
   }
 
   clear() {
+    delete this.record().alike[this.question.name];
     for (const side of this.question.sides) {
       Object.assign(this.answer(side), blankAnswer(this.question.units[0]));
     }
@@ -334,7 +338,7 @@ export class QuestionCard {
   show(faults) {
     const news = [];
     for (const side of this.question.sides) {
-      const fault = faults.get(side);
+      const fault = faults.get(side) ?? faults.get("");
       const place = this.faults.get(side);
       const words = fault ? this.faultWords(fault) : "";
       if (place.dataset.words !== words) {
@@ -367,7 +371,7 @@ export class QuestionCard {
   progress(faults) {
     return this.question.sides.map((side) => {
       const answer = this.record().answers[answerKey(this.question.name, side)];
-      return answer && !isBlank(answer) && !faults.has(side);
+      return answer && !isBlank(answer) && !faults.has(side) && !faults.has("");
     });
   }
 }

@@ -14,6 +14,7 @@ export function blankRecord(today) {
   return {
     head: {client: "", observer: "", date: today, label: "", marked: "", note: ""},
     answers: {},
+    alike: {}, // questions to which one value was given for both sides, until one side is changed
     other: {},
   };
 }
@@ -71,36 +72,29 @@ function present(fields) {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== "" && value));
 }
 
-/**
- * The record as rules/README.md describes it, of all that was answered. `sheet` is what the engine
- * asks, `rules` the name of the rule set.
- */
-export function recordOf(record, sheet, rules) {
+/** The record as rules/README.md describes it, of all that was answered. `sheet` is what the engine asks. */
+export function recordOf(record, sheet) {
   const trimmed = Object.fromEntries(
     Object.entries(record.head).map(([key, text]) => [key, text.trim()]));
   const {client, observer, date, label, marked, note} = trimmed;
   const shoe = present({label, marked});
   const made = {
     inspection: present(
-      {rules, date, observer, client, shoe: Object.keys(shoe).length ? shoe : "", note}),
+      {rules: sheet.rules, date, observer, client, shoe: Object.keys(shoe).length ? shoe : "", note}),
     safety: {}, found: {}, ...record.other,
   };
   for (const question of sheet.sections.flatMap((section) => section.questions)) {
     const into = question.safety ? made.safety : made.found;
-    const bySide = {};
+    const given = {};
     for (const side of question.sides) {
       const answer = record.answers[answerKey(question.name, side)];
-      if (!answer || isBlank(answer)) {
-        continue;
-      }
-      if (side) {
-        bySide[side] = recorded(answer, question);
-      } else {
-        into[question.name] = recorded(answer, question);
+      if (answer && !isBlank(answer)) {
+        given[side] = recorded(answer, question);
       }
     }
-    if (Object.keys(bySide).length) {
-      into[question.name] = bySide;
+    if (Object.keys(given).length) {
+      const [first] = question.sides;
+      into[question.name] = first === "" || record.alike[question.name] ? given[first] : given;
     }
   }
   for (const key of ["safety", "found"]) {
@@ -133,6 +127,7 @@ export function recordOfFile(opened, sheet) {
   const record = {
     head: {client, observer, date, label: shoe.label ?? "", marked: shoe.marked ?? "", note},
     answers: {},
+    alike: {},
     other: opened.other,
   };
   const questions = new Map(
@@ -141,12 +136,16 @@ export function recordOfFile(opened, sheet) {
     const question = questions.get(one.name);
     const measure = question?.form === "measure" ? readings(one.texts, question.units) : null;
     const texts = measure?.texts ?? one.texts;
-    record.answers[answerKey(one.name, one.side)] = {
-      texts: texts.length ? texts : [""], unit: measure?.unit ?? "",
-      fibres: one.fibres.map(([fibre, share]) => [fibre, split(share, ["%"])[0]]),
-      notSeen: one.not_seen, reason: one.reason, note: one.note,
-      confirmed: one.confirmed, doubt: one.doubt,
-    };
+    const sides = one.side ? [one.side] : question?.sides ?? [""];
+    record.alike[one.name] = sides.length > 1;
+    for (const side of sides) {
+      record.answers[answerKey(one.name, side)] = {
+        texts: texts.length ? [...texts] : [""], unit: measure?.unit ?? "",
+        fibres: one.fibres.map(([fibre, share]) => [fibre, split(share, ["%"])[0]]),
+        notSeen: one.not_seen, reason: one.reason, note: one.note,
+        confirmed: one.confirmed, doubt: one.doubt,
+      };
+    }
   }
   return record;
 }

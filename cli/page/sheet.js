@@ -8,9 +8,10 @@ import {blankRecord, isBlank, isUntouched, recordOf, recordOfFile} from "./recor
 import {Tape} from "./tape.js";
 import {VerdictPanel} from "./verdict.js";
 
-const pause = 350; // ms without a stroke, after which what was typed is judged
+// ms without a stroke, after which faults are told: half a number is no fault. What it all comes to stands there at once.
+const pause = 350;
 
-// … and without leaving a field: words that come or go meanwhile would move what a finger is just pressing.
+// … and after leaving a field: words that come or go meanwhile would move what a finger is just pressing.
 const blink = 120;
 
 const place = (id) => document.getElementById(id);
@@ -52,6 +53,7 @@ class Sheet {
   speak(languages) {
     this.engine.speak(JSON.stringify(languages));
     this.sheet = JSON.parse(this.engine.questions(""));
+    this.judged = undefined;
     this.lay();
   }
 
@@ -77,6 +79,7 @@ class Sheet {
       {id: `section-${section.name}`, title: section.title, size: section.questions.length}))]);
     this.layLanguages();
     this.judge();
+    this.tell();
   }
 
   layLanguages() {
@@ -102,12 +105,17 @@ class Sheet {
       : this.keeping.keep(this.id, this.record);
     place("not-kept").hidden = works;
     this.tellState(works ? "Kept on this device, not saved yet." : "");
-    this.judgeAfter(pause);
+    cancelAnimationFrame(this.frame);
+    this.frame = requestAnimationFrame(() => this.judge());
+    this.tellAfter(pause);
   }
 
-  judgeAfter(milliseconds) {
+  tellAfter(milliseconds) {
     clearTimeout(this.waiting);
-    this.waiting = setTimeout(() => this.judge(), milliseconds);
+    this.waiting = setTimeout(() => {
+      this.judge();
+      this.tell();
+    }, milliseconds);
   }
 
   tellState(words) {
@@ -115,19 +123,36 @@ class Sheet {
   }
 
   recordText() {
-    return JSON.stringify(recordOf(this.record, this.sheet, this.page.rules.name));
+    return JSON.stringify(recordOf(this.record, this.sheet));
   }
 
-  /** Asks the engine about everything, and shows what it says. */
+  /** Asks the engine about everything, and shows what the answers come to. */
   judge() {
-    clearTimeout(this.waiting);
+    cancelAnimationFrame(this.frame);
     const text = this.recordText();
+    if (text === this.judged) {
+      return;
+    }
+    this.judged = text;
     this.answers = JSON.parse(this.engine.answers(text));
     this.verdict = JSON.parse(this.engine.verdict(text));
-    this.showFaults();
     this.showProgress();
     this.verdictPanel.show(this.sheet.grades, this.answers, this.verdict);
     this.showBrief();
+  }
+
+  /** Shows what is wrong with the answers, and has what is new read aloud. */
+  tell() {
+    clearTimeout(this.waiting);
+    const news = this.showFaults();
+    if (this.brief !== this.told) {
+      news.push(this.told === undefined || !this.brief ? "" : `So far: ${this.brief}.`);
+      this.told = this.brief;
+    }
+    const words = news.filter(Boolean).join(" ");
+    if (words) {
+      fill(place("said"), words);
+    }
   }
 
   faultsOf(name) {
@@ -143,9 +168,7 @@ class Sheet {
     const date = this.faultsOf("date").get("");
     fill(place("head-date-fault"), date ? date.message.replaceAll("`", "") : "");
     place("head-date").setAttribute("aria-invalid", String(Boolean(date)));
-    if (news.length) {
-      this.say(news.join(" "));
-    }
+    return news;
   }
 
   showProgress() {
@@ -166,25 +189,17 @@ class Sheet {
   }
 
   showBrief() {
-    const words = this.page.blind
-      ? (this.answers.refers ? "See a practitioner first" : "")
-      : this.answers.refers ? "See a practitioner first" : VerdictPanel.brief(this.verdict);
-    fill(place("brief"), words);
+    this.brief = this.answers.refers ? "See a practitioner first"
+      : this.page.blind ? "" : VerdictPanel.brief(this.verdict);
+    fill(place("brief"), this.brief);
     place("panel").classList.toggle("refers", this.answers.refers);
-    if (words && this.brief !== undefined && words !== this.brief) {
-      this.say(`So far: ${words}.`);
-    }
-    this.brief = words;
-  }
-
-  say(words) {
-    fill(place("said"), words);
   }
 
   // Files.
 
   save() {
     this.judge();
+    this.tell();
     const {faults} = this.answers;
     if (faults.length) {
       const [first] = faults;
@@ -233,6 +248,7 @@ class Sheet {
     this.id = id;
     this.record = record;
     this.saved = false;
+    this.judged = undefined;
     this.lay();
   }
 
@@ -293,7 +309,7 @@ class Sheet {
         this.changed();
       });
     }
-    document.addEventListener("change", () => this.judgeAfter(blink));
+    document.addEventListener("change", () => this.tellAfter(blink));
     place("save").addEventListener("click", () => this.save());
     place("save-too").addEventListener("click", () => this.save());
     place("print").addEventListener("click", () => print());

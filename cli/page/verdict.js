@@ -106,7 +106,8 @@ export class VerdictPanel {
         section.table.length
           ? make("table", {}, section.table.map(([size, how]) =>
             make("tr", {}, make("th", {scope: "row"}, size), make("td", {}, how))))
-          : null)), false));
+          : null)), false),
+      make("p", {class: "small"}, "How sure all this is, for readings are never exact, is told by the graded report of the saved record."));
   }
 
   /** The grade in a few words, for the line at the foot of a small screen. */

@@ -59,13 +59,15 @@ void add_sides(const Entry& entry, std::vector<AnswerFields>& all) {
   const Node* const left = entry.value.find("left");
   const Node* const right = entry.value.find("right");
   const Node* const both = entry.value.find("both");
-  const bool by_sides = left != nullptr || right != nullptr;
-  const Node* const alike = by_sides ? nullptr : both != nullptr ? both : &entry.value;
-  if (const Node* const node = by_sides ? left : alike) {
-    all.push_back(fields_of(entry.key.value, Side::left, *node));
+  if (left == nullptr && right == nullptr) {
+    all.push_back(fields_of(entry.key.value, Side::none, both != nullptr ? *both : entry.value));
+    return;
   }
-  if (const Node* const node = by_sides ? right : alike) {
-    all.push_back(fields_of(entry.key.value, Side::right, *node));
+  if (left != nullptr) {
+    all.push_back(fields_of(entry.key.value, Side::left, *left));
+  }
+  if (right != nullptr) {
+    all.push_back(fields_of(entry.key.value, Side::right, *right));
   }
 }
 

@@ -12,8 +12,8 @@ namespace heelrule {
 
 /// One answer, every part of it as it was written.
 struct AnswerFields {
-  std::string name;  ///< of the trait
-  Side side = Side::none;
+  std::string name;        ///< of the trait
+  Side side = Side::none;  ///< none: the trait has no sides, or one value was given for both
   std::vector<std::string> texts;  ///< the value, or its repeats: `246`, `247 mm`
   std::vector<std::pair<std::string, std::string>> fibres;  ///< `cotton`, `80 %`
   bool not_seen = false;
@@ -25,8 +25,8 @@ struct AnswerFields {
   bool operator==(const AnswerFields&) const = default;
 };
 
-/// The answers of a record, in the order written; one that holds for both sides comes once for
-/// each. Precondition: `read_inspection` found no fault in the record.
+/// The answers of a record, in the order written; a value that was given once for both sides comes
+/// once. Precondition: `read_inspection` found no fault in the record.
 std::vector<AnswerFields> answer_fields(const Node& record, const RuleSet& rules);
 
 }  // namespace heelrule

@@ -27,6 +27,7 @@ class QuestionWriter {
 
   std::string write() {
     json_.begin_object()
+        .text("rules", rules_.short_name())
         .text("title", rules_.title.in(order_))
         .text("about", rules_.about.in(order_))
         .text("edition", rules_.edition)

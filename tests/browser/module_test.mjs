@@ -82,8 +82,8 @@ test("a record that is saved and opened again is the same record", async (t) => 
     assert.deepEqual(opened.inspection, record.inspection);
     const saved = join(folder, "saved.json");
     writeFileSync(saved, file);
-    assert.equal(heelrule("grade", rules, saved, "--as", "json"),
-      heelrule("grade", rules, join(root, path), "--as", "json"));
+    assert.equal(heelrule("grade", rules, saved, "--as", "json", "--exactly"),
+      heelrule("grade", rules, join(root, path), "--as", "json", "--exactly"));
   }
 });
 

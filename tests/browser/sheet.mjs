@@ -5,6 +5,7 @@ const fieldId = (...parts) => `[id="q-${parts.filter((part) => part !== "").join
 
 /** What a page asks, as its engine lays it out. */
 export async function questionsOf(page) {
+  await page.locator("body.running").waitFor();
   return page.evaluate(() => [...document.querySelectorAll(".question")].map((one) => one.id.slice(2)));
 }
 
@@ -67,8 +68,12 @@ export async function fillAnswer(page, name, side, answer) {
   }
 }
 
-/** Gives all answers of a record. */
+/**
+ * Gives all answers of a record. Gives the record of what was typed: a value that the record has once for both
+ * sides was typed on each, and so is two readings; and the sheet does not ask how much a reading is in doubt.
+ */
 export async function fillSheet(page, record) {
+  const typed = structuredClone(record);
   const {client, observer, date, shoe, note} = record.inspection;
   const head = {client, observer, date, label: shoe?.label, marked: shoe?.marked, note};
   for (const [key, text] of Object.entries(head)) {
@@ -78,7 +83,12 @@ export async function fillSheet(page, record) {
   }
   for (const [name, answer] of Object.entries({...record.safety, ...record.found})) {
     const sided = await page.locator(`${fieldId(name)}.sided`).count();
+    const into = typed[name in record.found ? "found" : "safety"];
+    delete into[name].doubt;
     const bySide = typeof answer === "object" && ("left" in answer || "right" in answer);
+    if (sided && !bySide) {
+      into[name] = {left: into[name], right: into[name]};
+    }
     for (const side of sided ? ["left", "right"] : [""]) {
       const one = bySide ? answer[side] : answer;
       if (one !== undefined) {
@@ -86,6 +96,7 @@ export async function fillSheet(page, record) {
       }
     }
   }
+  return typed;
 }
 
 /** Saves the record; gives its name and its text. */
