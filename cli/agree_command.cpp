@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
 
 #include "cli/class_records.hpp"
@@ -15,12 +16,28 @@
 #include "engine/report/class_page.hpp"
 #include "engine/report/class_report.hpp"
 #include "engine/report/fallback_order.hpp"
+#include "engine/report/ratings_page.hpp"
 #include "engine/report/ratings_report.hpp"
 #include "engine/report/rule_proposal.hpp"
 #include "engine/source/show_diagnostic.hpp"
 
 namespace heelrule {
 namespace {
+
+NamedReport ratings_report(const AgreeCommand& command, const RatingTable& table,
+                           const TableAgreement& agreement) {
+  switch (command.as) {
+    case ReportKind::json:
+      return {"agreement.json", ratings_json(table, agreement)};
+    case ReportKind::html:
+      return {"agreement.html", ratings_page(table, agreement)};
+    case ReportKind::text:
+    case ReportKind::csv:
+      break;
+  }
+  const bool colour = colour_wanted() && !command.destination.to;
+  return {"agreement.txt", ratings_text(table, agreement, colour)};
+}
 
 ExitStatus report_ratings(const AgreeCommand& command) {
   const auto text = read_file(command.ratings);
@@ -37,12 +54,7 @@ ExitStatus report_ratings(const AgreeCommand& command) {
     return ExitStatus::bad_data;
   }
   const TableAgreement agreement = table_agreement(scaled_ratings(*table));
-  if (command.as == ReportKind::json) {
-    return write_report({"agreement.json", ratings_json(*table, agreement)}, command.destination);
-  }
-  const bool colour = colour_wanted() && !command.destination.to;
-  return write_report({"agreement.txt", ratings_text(*table, agreement, colour)},
-                      command.destination);
+  return write_report(ratings_report(command, *table, agreement), command.destination);
 }
 
 Problem too_few(const ClassTable& table) {
@@ -95,11 +107,12 @@ NamedReport class_report(const AgreeCommand& command, const ClassStory& story) {
   return {"class.txt", class_text(story, colour_wanted() && !command.destination.to)};
 }
 
-// Figures from part of a class would be taken for those of the whole, so that one faulty record
-// stops the report.
+// A faulty record is left out, and the report says so. Of a file that was lost nobody knows how
+// much of the class it held, and figures from part of a class would be taken for those of the
+// whole.
 ExitStatus report_class(const AgreeCommand& command, const Program& program) {
   ClassRecords read = class_records(program, command.records);
-  if (read.status != ExitStatus::done) {
+  if (!read.is_whole) {
     return read.status;
   }
   const ClassTable table(std::move(read.records));
@@ -109,14 +122,14 @@ ExitStatus report_class(const AgreeCommand& command, const Program& program) {
   }
   const ClassAgreement agreement = class_agreement(program, table);
   const ClassStory story{program, table, agreement,
-                         fallback_order(command.languages, program.rules)};
+                         fallback_order(command.languages, program.rules), read.left_out};
   if (command.proposal) {
     const ExitStatus wrote = write_proposal(command, story);
     if (wrote != ExitStatus::done) {
       return wrote;
     }
   }
-  return write_report(class_report(command, story), command.destination);
+  return std::max(read.status, write_report(class_report(command, story), command.destination));
 }
 
 }  // namespace

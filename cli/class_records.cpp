@@ -48,11 +48,23 @@ class Collector {
   ClassRecords finished() { return std::move(found_); }
 
  private:
-  void fail(ExitStatus status, const Problem& problem) {
-    write_problem(problem);
-    worsen(status);
+  // With as many records as it held.
+  void lose_all_of(ExitStatus status) {
+    found_.is_whole = false;
+    found_.status = std::max(found_.status, status);
   }
-  void worsen(ExitStatus status) { found_.status = std::max(found_.status, status); }
+  void lose_all_of(ExitStatus status, const Problem& problem) {
+    write_problem(problem);
+    lose_all_of(status);
+  }
+  void lose_one() {
+    ++found_.left_out;
+    found_.status = std::max(found_.status, ExitStatus::bad_data);
+  }
+  void lose_one(const Problem& problem) {
+    write_problem(problem);
+    lose_one();
+  }
 
   void take_folder(const std::string& path) {
     bool any = false;
@@ -64,23 +76,23 @@ class Collector {
       }
     }
     if (!any) {
-      fail(ExitStatus::input_missing,
-           {fmt::format("there are no records in the folder `{}`", path),
-            "records are files that end in `.yaml`, `.json`, `.jsonl` or `.csv`"});
+      lose_all_of(ExitStatus::input_missing,
+                  {fmt::format("there are no records in the folder `{}`", path),
+                   "records are files that end in `.yaml`, `.json`, `.jsonl` or `.csv`"});
     }
   }
 
   void take_file(const std::string& path) {
     const auto text = read_file(path);
     if (!text) {
-      return fail(ExitStatus::input_missing, text.problem());
+      return lose_all_of(ExitStatus::input_missing, text.problem());
     }
     Sources sources;
     const std::uint32_t source = sources.add(path, std::string(without_byte_order_mark(*text)));
     auto inspection = load_inspection(sources, source, program_.rules);
     write_error(show(inspection.diagnostics(), sources));
     if (!inspection) {
-      return worsen(ExitStatus::bad_data);
+      return lose_one();
     }
     fill(row_, *std::move(inspection), program_.rules.traits.size());
     add(path);
@@ -91,7 +103,7 @@ class Collector {
   void take_lines(const std::string& path) {
     auto input = LineInput::open(path);
     if (!input) {
-      return fail(ExitStatus::input_missing, input.problem());
+      return lose_all_of(ExitStatus::input_missing, input.problem());
     }
     LineInput& lines = **input;
     if (!path.ends_with(".csv")) {
@@ -104,7 +116,7 @@ class Collector {
     auto columns = read_csv_header(sources, source, program_.rules);
     write_error(show(columns.diagnostics(), sources));
     if (!columns) {
-      return worsen(ExitStatus::bad_data);
+      return lose_all_of(ExitStatus::bad_data);
     }
     Reader reader(CsvLineReader(program_.rules, *std::move(columns), path));
     take_all(lines, reader);
@@ -123,36 +135,36 @@ class Collector {
             std::visit([&](auto& one) { return one.read(line, number, row_); }, reader);
         if (fault) {
           write_error(show(fault->diagnostics, fault->sources));
-          worsen(ExitStatus::bad_data);
+          lose_one();
           continue;
         }
         add(fmt::format("{}:{}", lines.name(), number));
       }
     }
     if (lines.failure() != 0) {
-      fail(ExitStatus::io_error,
-           {fmt::format("cannot read `{}`: {}", lines.name(), std::strerror(lines.failure())), ""});
+      lose_all_of(
+          ExitStatus::io_error,
+          {fmt::format("cannot read `{}`: {}", lines.name(), std::strerror(lines.failure())), ""});
     }
   }
 
   void add(const std::string& name) {
     ClassRecord record = class_record(program_, row_);
     if (record.observer.empty()) {
-      return fail(ExitStatus::bad_data, {fmt::format("`{}` does not say who recorded it", name),
-                                         "write `observer:` in its head"});
+      return lose_one({fmt::format("`{}` does not say who recorded it", name),
+                       "write `observer:` in its head"});
     }
     if (record.shoe.empty()) {
-      return fail(ExitStatus::bad_data,
-                  {fmt::format("`{}` does not say of which shoe it is", name),
-                   "write `client:` or `shoe: {label: …}` in its head, the same in all records of "
-                   "one shoe"});
+      return lose_one(
+          {fmt::format("`{}` does not say of which shoe it is", name),
+           "write `client:` or `shoe: {label: …}` in its head, the same in all records of "
+           "one shoe"});
     }
     const auto [earlier, is_new] = names_.try_emplace({record.observer, record.shoe}, name);
     if (!is_new) {
-      return fail(ExitStatus::bad_data,
-                  {fmt::format("`{}` and `{}` are both of the shoe `{}` by `{}`", earlier->second,
-                               name, record.shoe, record.observer),
-                   "keep one of them, or give the shoes different labels"});
+      return lose_one({fmt::format("`{}` and `{}` are both of the shoe `{}` by `{}`",
+                                   earlier->second, name, record.shoe, record.observer),
+                       "keep one of them, or give the shoes different labels"});
     }
     found_.records.push_back(std::move(record));
   }

@@ -12,6 +12,8 @@ namespace heelrule {
 /// What was collected; `status` is not `done` where a fault was found, which has been printed.
 struct ClassRecords {
   std::vector<ClassRecord> records;
+  std::size_t left_out = 0;  ///< single records with a fault
+  bool is_whole = true;      ///< no file or folder, with who knows how many records, was lost
   ExitStatus status = ExitStatus::done;
 };
 

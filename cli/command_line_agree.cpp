@@ -22,14 +22,16 @@ interval that holds the true one 19 times in 20, and in a sentence.
 RECORD is a record (YAML or JSON), many in one (.jsonl or .csv), or a folder of
 such files. `observer` says whose it is; `client` and the label of the shoe say
 which shoe it is of, and are to be the same in all records of it. Not every
-student needs to have seen every shoe.
+student needs to have seen every shoe. A record with a fault is left out, and the
+report says so; the exit status is then 65.
 
   --as KIND              text (the default), json, or html: a page for a
-                         browser or a printer; of records
+                         browser or a printer
   --to PLACE             a file for the report, or a folder; only you may read it
   --write FILE           propose changes of the rule set, from how far readings
-                         scatter, as a rule file that builds on it: to be looked
-                         through, and to stand in the same folder
+                         scatter and how often a level is taken for the next, as
+                         a rule file that builds on it: to be looked through, and
+                         to stand in the same folder
   --replace              write over files that are there already
   --language TAG         language of what the rule set says, such as es; may be
                          given again, first choice first
@@ -97,9 +99,6 @@ Parsed<CommandLine> parse_agree(const std::vector<std::string>& arguments) {
     command.scale = *levels;
   }
   const std::string as = value_of(parsed, "as").value_or("text");
-  if (as == "html" && !command.ratings.empty()) {
-    return Problem{"a table of ratings gives no page", "write `--as text` or `--as json`"};
-  }
   if (as != "text" && as != "json" && as != "html") {
     return Problem{fmt::format("there is no report of kind `{}`", as),
                    "write `text`, `json` or `html`"};

@@ -84,6 +84,7 @@ std::string markup_text(std::string_view text) {
 std::string css_string(std::string_view text, std::size_t most) {
   std::string written = "\"";
   std::size_t count = 0;
+  bool after_escape = false;  // which would take a blank for its own end
   for (std::size_t at = 0; at < text.size(); ++count) {
     if (count == most) {
       written += "\\002026";
@@ -91,7 +92,9 @@ std::string css_string(std::string_view text, std::size_t most) {
     }
     const Character c = first_character(text.substr(at));
     const bool is_shown = !is_forbidden_control(c) && !stacks(c.code);
-    if (is_plain(c.code)) {
+    const bool as_it_is = is_plain(c.code) && !(after_escape && c.code == ' ');
+    after_escape = !as_it_is;
+    if (as_it_is) {
       written += static_cast<char>(c.code);
     } else if (is_shown && shown_safely(text.substr(at, c.bytes)) == text.substr(at, c.bytes)) {
       fmt::format_to(std::back_inserter(written), "\\{:06x}", static_cast<unsigned>(c.code));

@@ -15,7 +15,7 @@ constexpr double left = 34;
 constexpr double right = 92;  // room for the words of lines
 constexpr double top = 16;
 constexpr double bottom = 34;
-constexpr double words_apart = 9;
+constexpr double words_apart = 12;
 
 std::string_view in_words(PlaneLineKind kind) {
   switch (kind) {
@@ -108,16 +108,24 @@ class PlaneDrawing {
       svg.line({across(left), down}, {across(width - right), down}, "grid");
       svg.text({across(left - 4), down + 3}, with_places(stroke, 4), Anchor::end, "stroke-words");
     }
-    for (const double stroke : axis_strokes(across_.from, across_.to)) {
-      const double at = placed({stroke, up_.from}).x;
-      svg.line({across(at), height - bottom}, {across(at), height - bottom + 3}, "axis");
-      svg.text({across(at), height - bottom + 12}, with_places(stroke, 4), Anchor::middle,
-               "stroke-words");
+    if (plane_.places.empty()) {
+      for (const double stroke : axis_strokes(across_.from, across_.to)) {
+        draw_stroke_across(svg, stroke, with_places(stroke, 4));
+      }
+    }
+    for (std::size_t i = 0; i < plane_.places.size(); ++i) {
+      draw_stroke_across(svg, static_cast<double>(i + 1), plane_.places[i]);
     }
     svg.line({across(left), height - bottom}, {across(width - right), height - bottom}, "axis");
     svg.line({across(left), top}, {across(left), height - bottom}, "axis");
     svg.text({across(left), 9}, plane_.up, Anchor::start, "axis-words");
     svg.text({across(width - right), height - 8}, plane_.across, Anchor::end, "axis-words");
+  }
+
+  void draw_stroke_across(SvgWriter& svg, double stroke, std::string_view words) const {
+    const double at = placed({stroke, up_.from}).x;
+    svg.line({across(at), height - bottom}, {across(at), height - bottom + 3}, "axis");
+    svg.text({across(at), height - bottom + 12}, words, Anchor::middle, "stroke-words");
   }
 
   // At the right end of their lines, moved down where they would run into each other.

@@ -39,6 +39,7 @@ struct Plane {
   std::string description;  ///< what the picture shows, in words, with its figures
   std::string across;       ///< words of the axes
   std::string up;
+  std::vector<std::string> places{};  ///< where the axis across has names: those of 1, 2, 3 …
   std::vector<PlanePoint> points;
   std::vector<PlaneLine> lines;
 };

@@ -4,13 +4,14 @@
 
 #include <algorithm>
 
-#include "engine/drawing/interval_rows.hpp"
 #include "engine/drawing/plane.hpp"
 #include "engine/quantity/decimal.hpp"
+#include "engine/report/agreement_forest.hpp"
 #include "engine/report/agreement_words.hpp"
 #include "engine/report/fill_template.hpp"
 #include "engine/report/page_data.hpp"
 #include "engine/report/page_frame.hpp"
+#include "engine/report/page_quotes.hpp"
 
 namespace heelrule {
 
@@ -52,7 +53,7 @@ class ClassPage {
     PageFrame frame;
     frame.title = "How far the class agrees";
     frame.running_left = story_.program.rules.name;
-    frame.running_right = fmt::format("{} students, {} shoes", story_.table.observers().size(),
+    frame.running_right = fmt::format("{} students · {} shoes", story_.table.observers().size(),
                                       story_.table.shoes().size());
     frame.kind = "class";
     frame.body = *fill_template(class_page_template(), data_);
@@ -78,17 +79,17 @@ class ClassPage {
     std::vector<std::string> said;
     said.reserve(story_.agreement.apart.size());
     for (const StandsApart& one : story_.agreement.apart) {
-      said.push_back(apart_words(story_, one));
+      said.push_back(page_quotes(apart_words(story_, one)));
     }
     data_.each("apart", or_else(std::move(said), "Nobody stands apart from the others."));
     said = {};
     for (const Confusing& one : story_.agreement.confusing) {
-      said.push_back(confusing_words(story_, one));
+      said.push_back(page_quotes(confusing_words(story_, one)));
     }
     data_.each("confusing", or_else(std::move(said), "No question confuses the class as a whole."));
     said = {};
     for (const SplitShoe& one : story_.agreement.split) {
-      said.push_back(split_words(story_, one));
+      said.push_back(page_quotes(split_words(story_, one)));
     }
     data_.each("split",
                or_else(std::move(said),
@@ -110,7 +111,9 @@ class ClassPage {
       if (!lines.empty()) {
         PageData& one = data_.add("remarks");
         one.words("title", topic_title(story_, topic.rated.topic));
-        one.each("lines", lines);
+        for (const std::string& line : lines) {
+          one.add("lines").words("words", page_quotes(line));
+        }
         any = true;
       }
     }
@@ -118,26 +121,19 @@ class ClassPage {
   }
 
   IntervalRows forest() const {
-    IntervalRows picture{"forest", "Agreement beyond chance, by question", 0, 1, {}, {}};
+    std::vector<IntervalRow> rows;
     const auto add = [&](std::string_view heading, bool of_traits) {
-      picture.rows.push_back({std::string(heading), unknown, unknown, unknown, {}, true});
+      rows.push_back({std::string(heading), unknown, unknown, unknown, {}, true});
       for (const TopicAgreement& topic : story_.agreement.topics) {
         if (is_trait(topic) == of_traits) {
-          const Estimate& found = topic.headline().estimate;
-          picture.rows.push_back({topic_title(story_, topic.rated.topic), found.value,
-                                  found.interval.low, found.interval.high, estimate_words(found),
-                                  false});
+          rows.push_back(
+              forest_row(topic_title(story_, topic.rated.topic), topic.headline().estimate));
         }
       }
     };
     add("Grade, score and sections", false);
     add("Question by question", true);
-    const bool below = std::any_of(picture.rows.begin(), picture.rows.end(),
-                                   [](const IntervalRow& row) { return row.value < 0; });
-    picture.from = below ? -0.5 : 0;
-    picture.strokes =
-        below ? std::vector<double>{-0.5, 0, 0.5, 1} : std::vector<double>{0, 0.25, 0.5, 0.75, 1};
-    return picture;
+    return agreement_forest("Agreement beyond chance, by question", std::move(rows));
   }
 
   void tables() {

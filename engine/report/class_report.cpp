@@ -24,6 +24,7 @@ class ClassWriter {
     json_.text("rules", rules.name).text("edition", rules.edition);
     json_.texts("students", story_.table.observers()).texts("shoes", story_.table.shoes());
     json_.number("records", static_cast<double>(story_.table.record_count()));
+    json_.number("left_out", static_cast<double>(story_.left_out));
     json_.number("confidence", confidence);
     json_.texts("said", class_remarks(story_));
     stands_apart();

@@ -266,6 +266,12 @@ std::vector<std::string> topic_remarks(const ClassStory& story, const TopicAgree
 
 std::vector<std::string> class_remarks(const ClassStory& story) {
   std::vector<std::string> words;
+  if (story.left_out > 0) {
+    words.push_back(fmt::format(
+        "{} could not be used, and no figure counts {}. Mend what is wrong there, and ask again.",
+        plural(static_cast<double>(story.left_out), "record", "records"),
+        story.left_out == 1 ? "it" : "them"));
+  }
   const std::size_t shoes = story.table.shoes().size();
   const std::size_t students = story.table.observers().size();
   if (static_cast<double>(shoes) < few_subjects) {

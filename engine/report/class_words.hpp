@@ -15,6 +15,7 @@ struct ClassStory {
   const ClassTable& table;
   const ClassAgreement& agreement;
   std::vector<std::string> languages;  ///< what `fallback_order` gives
+  std::size_t left_out = 0;            ///< records that could not be used
 };
 
 /// The question of a trait, the title of a section, `Score` or `Grade`.
@@ -42,7 +43,8 @@ std::string_view in_words(StandsApart::How how);
 /// once for the whole class.
 std::vector<std::string> topic_remarks(const ClassStory& story, const TopicAgreement& topic);
 
-/// What must be said of the class as a whole: so few shoes or students that little is sure, gaps.
+/// What must be said of the class as a whole: records that were left out, so few shoes or students
+/// that little is sure, gaps.
 std::vector<std::string> class_remarks(const ClassStory& story);
 
 /// A number in a topic's unit: `1.8 mm`.

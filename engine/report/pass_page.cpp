@@ -10,6 +10,7 @@
 #include "engine/report/fill_template.hpp"
 #include "engine/report/page_data.hpp"
 #include "engine/report/page_frame.hpp"
+#include "engine/report/page_quotes.hpp"
 
 namespace heelrule {
 
@@ -31,7 +32,9 @@ class PassPage {
     }
     const std::vector<std::string> said = pass_remarks(sheet_, marks_);
     data_.fact("has_said", !said.empty());
-    data_.each("said", said);
+    for (const std::string& one : said) {
+      data_.add("said").words("words", page_quotes(one));
+    }
     PageFrame frame;
     frame.title = title;
     frame.running_left = title;
@@ -53,7 +56,7 @@ class PassPage {
               std::isnan(mark.cut.standard_error) ? "–" : with_places(mark.cut.standard_error, 2));
     one.words("pass",
               mark.pass ? fmt::format("{} of {}", *mark.pass, sheet_.students.size()) : "–");
-    one.words("says", pass_mark_words(sheet_, marks_, mark));
+    one.words("says", page_quotes(pass_mark_words(sheet_, marks_, mark)));
     if (mark.cut.is_known()) {
       add_picture(mark, one);
     }
@@ -86,8 +89,9 @@ class PassPage {
     Plane plane;
     plane.id = "regression";
     plane.title = "Marks over ratings";
-    plane.description = pass_mark_words(sheet_, marks_, mark);
+    plane.description = page_quotes(pass_mark_words(sheet_, marks_, mark));
     plane.across = "rating, from the worst";
+    plane.places = sheet_.ratings;
     plane.up = "mark";
     for (const MarkedStudent& student : sheet_.students) {
       if (student.rating) {
@@ -138,7 +142,7 @@ class PassPage {
     Plane plane;
     plane.id = "compromise";
     plane.title = "Who would fail at each mark";
-    plane.description = pass_mark_words(sheet_, marks_, mark);
+    plane.description = page_quotes(pass_mark_words(sheet_, marks_, mark));
     plane.across = "pass mark";
     plane.up = "share that fails, percent";
     PlaneLine curve{{}, PlaneLineKind::main, "who fails"};

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "engine/agreement/level_confusion.hpp"
 #include "engine/quantity/decimal.hpp"
@@ -13,27 +14,10 @@
 namespace heelrule {
 namespace {
 
+constexpr double least_confusion = 0.005;  // what is printed as 1 % at least
+
 std::string counted(std::size_t count, std::string_view what) {
   return fmt::format("{} {}{}", count, what, count == 1 ? "" : "s");
-}
-
-const MeasureKind* measure_of(const ClassStory& story, const TopicAgreement& topic) {
-  if (topic.rated.topic.kind != Topic::Kind::trait) {
-    return nullptr;
-  }
-  return std::get_if<MeasureKind>(&story.program.rules.traits[topic.rated.topic.index].kind);
-}
-
-std::string stated_words(const ClassStory& story, const TopicAgreement& topic,
-                         const MeasureKind& measure, std::string_view unit) {
-  if (!measure.doubt) {
-    return "no doubt is stated";
-  }
-  return fmt::format("stated: {} {}",
-                     with_places(in_unit(measure.doubt->value.stored,
-                                         story.program.traits[topic.rated.topic.index].unit),
-                                 4),
-                     unit);
 }
 
 // How many readings there are beyond one for each subject.
@@ -44,44 +28,75 @@ double spare_readings(const TopicAgreement& topic) {
   return static_cast<double>(repeated.count()) - static_cast<double>(repeated.subjects());
 }
 
-bool is_scale(const ClassStory& story, const TopicAgreement& topic) {
-  return topic.rated.topic.kind == Topic::Kind::trait &&
-         std::holds_alternative<ScaleKind>(
-             story.program.rules.traits[topic.rated.topic.index].kind);
+// What is said of a trait: a key with its value, and beside it what that rests on; or why nothing
+// is proposed.
+struct Line {
+  std::string key;  ///< empty: nothing is proposed
+  std::string value;
+  std::string remark;
+};
+
+Line doubt_line(const ClassStory& story, const TopicAgreement& topic, const MeasureKind& measure) {
+  const std::string unit = topic_unit(story, topic.rated.topic);
+  const std::string stated =
+      measure.doubt
+          ? fmt::format("stated: {} {}",
+                        with_places(in_unit(measure.doubt->value.stored,
+                                            story.program.traits[topic.rated.topic.index].unit),
+                                    4),
+                        unit)
+          : "no doubt is stated";
+  const Estimate& found = topic.error->technical;
+  if (spare_readings(topic) < fewest_to_propose || !(found.value > 0)) {
+    return {{}, {}, "too few readings, or none that differ; " + stated};
+  }
+  return {"doubt", fmt::format("{} {}", proposed_number(found.value), unit),
+          fmt::format("{}; {:.0f} readings scatter by {} ({} to {})", stated, topic.error->readings,
+                      proposed_number(found.value), proposed_number(found.interval.low),
+                      proposed_number(found.interval.high))};
 }
 
 std::string percent_words(double share) { return fmt::format("{:.0f} %", 100 * share); }
 
-// A remark, for a trainer to weigh; nothing of a scale on which too little was said.
-std::string one_scale(const ClassStory& story, const TopicAgreement& topic) {
-  if (spare_readings(topic) < fewest_to_propose) {
-    return {};
-  }
+Line confusion_line(const TopicAgreement& topic, const ScaleKind& scale) {
+  const std::string stated = scale.confusion.value > 0
+                                 ? "stated: " + percent_words(scale.confusion.value)
+                                 : "no confusion is stated";
   const ScaledRatings& ratings = topic.rated.ratings;
   const Estimate found =
       level_confusion(level_counts(ratings.levels, ratings.level_numbers.size()));
-  return fmt::format(
-      "# {}: {} of looks{}\n", topic_name(story, topic.rated.topic), percent_words(found.value),
-      found.interval.is_known() ? fmt::format(" ({} to {})", percent_words(found.interval.low),
-                                              percent_words(found.interval.high))
-                                : std::string{});
+  if (spare_readings(topic) < fewest_to_propose || !(found.value >= least_confusion)) {
+    return {{}, {}, "too few answers, or hardly any that differ; " + stated};
+  }
+  const std::string interval = found.interval.is_known()
+                                   ? fmt::format(" ({} to {})", percent_words(found.interval.low),
+                                                 percent_words(found.interval.high))
+                                   : std::string{};
+  const std::string often = percent_words(found.value);
+  const bool tells_nothing = often == percent_words(most_confusion);
+  return {"confusion", often,
+          fmt::format("{}; a level is taken for the next one in {} of looks{}{}", stated, often,
+                      interval, tells_nothing ? ", as often as not: ask in another way" : "")};
 }
 
-std::string one_trait(const ClassStory& story, const TopicAgreement& topic,
-                      const MeasureKind& measure) {
-  const std::string name = topic_name(story, topic.rated.topic);
-  const std::string unit = topic_unit(story, topic.rated.topic);
-  const Estimate& found = topic.error->technical;
-  if (spare_readings(topic) < fewest_to_propose || !(found.value > 0)) {
-    return fmt::format("  # {}: too few readings, or none that differ; {}\n", name,
-                       stated_words(story, topic, measure, unit));
+std::optional<Line> line_of(const ClassStory& story, const TopicAgreement& topic) {
+  if (topic.rated.topic.kind != Topic::Kind::trait) {
+    return std::nullopt;
   }
-  return fmt::format(
-      "  \"{}\":  # {}; {:.0f} readings scatter by {} ({} to {})\n"
-      "    \"doubt\": \"{} {}\"\n",
-      name, stated_words(story, topic, measure, unit), topic.error->readings,
-      proposed_number(found.value), proposed_number(found.interval.low),
-      proposed_number(found.interval.high), proposed_number(found.value), unit);
+  const TraitKind& kind = story.program.rules.traits[topic.rated.topic.index].kind;
+  if (const auto* measure = std::get_if<MeasureKind>(&kind)) {
+    return doubt_line(story, topic, *measure);
+  }
+  if (const auto* scale = std::get_if<ScaleKind>(&kind)) {
+    return confusion_line(topic, *scale);
+  }
+  return std::nullopt;
+}
+
+std::string written(const std::string& name, const Line& line) {
+  return line.key.empty() ? fmt::format("  # {}: {}\n", name, line.remark)
+                          : fmt::format("  \"{}\":  # {}\n    \"{}\": \"{}\"\n", name, line.remark,
+                                        line.key, line.value);
 }
 
 }  // namespace
@@ -96,9 +111,10 @@ std::string proposed_number(double value) {
 
 std::string rule_proposal(const ClassStory& story, std::string_view base) {
   std::string text = fmt::format(
-      "# What {} and {} say of the doubt in `{}`: how far readings of one thing scatter,\n"
-      "# from observer to observer. In brackets: the interval that holds the true figure\n"
-      "# 19 times in 20. Look at each line, and take out what you do not want.\n"
+      "# What {} and {} say of the doubt in `{}`: how far readings of one thing scatter\n"
+      "# from observer to observer, and how often a level is taken for the next one up or down.\n"
+      "# In brackets: the interval that holds the true figure 19 times in 20. Look at each\n"
+      "# line, and take out what you do not want.\n"
       "\"heelrule\": \"1\"\n"
       "\"title\": {}\n"
       "\"extends\": [{}]\n",
@@ -108,23 +124,14 @@ std::string rule_proposal(const ClassStory& story, std::string_view base) {
                             story.program.rules.title.in(story.languages))),
       json_text(base));
   std::string traits;
-  std::string scales;
   bool any = false;
   for (const TopicAgreement& topic : story.agreement.topics) {
-    if (const MeasureKind* measure = measure_of(story, topic)) {
-      const std::string lines = one_trait(story, topic, *measure);
-      any = any || !lines.starts_with("  #");
-      traits += lines;
-    } else if (is_scale(story, topic)) {
-      scales += one_scale(story, topic);
+    if (const auto line = line_of(story, topic)) {
+      any = any || !line->key.empty();
+      traits += written(topic_name(story, topic.rated.topic), *line);
     }
   }
   text += (any ? "\"traits\":\n" : "# Nothing is proposed.\n") + traits;
-  if (!scales.empty()) {
-    text +=
-        "# How often a level is taken for the next one up or down, as far as the class shows it:\n";
-    text += scales;
-  }
   return text;
 }
 

@@ -9,11 +9,11 @@
 namespace heelrule {
 
 /// A rule file that builds on `base`, the name of the rule set by which the class recorded, and
-/// changes in it the `doubt` of each measurement to the technical error that the class showed, with
-/// what the rule set states and what it rests on beside it. All values stand in quotes. A
-/// measurement of which fewer than `fewest_to_propose` readings are left when one for each subject
-/// is taken off is named, and left as it is. How often levels of a scale are taken for the next one
-/// stands below, as a remark.
+/// changes in it what the class showed: the `doubt` of each measurement to the technical error, and
+/// the `confusion` of each scale to how often a level was taken for the next one (see
+/// `level_confusion`), with what the rule set states and what it rests on beside it. All values
+/// stand in quotes. A trait of which fewer than `fewest_to_propose` readings are left when one for
+/// each subject is taken off, or of which hardly any differ, is named, and left as it is.
 std::string rule_proposal(const ClassStory& story, std::string_view base);
 
 /// Chosen by us: the technical error is then known to about a quarter of itself.

@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 #include <cmath>
+#include <thread>
+#include <vector>
 
 #include "tests/unit/doubt/doubted.hpp"
 
@@ -71,6 +73,51 @@ TEST_CASE("a draw depends on its number alone, not on what was drawn before it")
   draw(house.doubt.readings, Sample::first, 128, by_itself);
   CHECK(in_order.column(0) == by_itself.column(0));
   CHECK(in_order.column(1) == by_itself.column(1));
+}
+
+// Blocks dealt out to so many threads, each with a block of its own, and put together in order.
+std::vector<Column> drawn_by(std::size_t threads) {
+  const Doubted house = doubted(lengths, "{a: 100 mm, b: 50 mm}");
+  std::vector<Column> drawn(50);
+  const auto work = [&](std::size_t thread) {
+    Block block(house.program);
+    for (std::size_t i = thread; i < drawn.size(); i += threads) {
+      draw(house.doubt.readings, Sample::first, i * block_rows, block);
+      drawn[i] = block.column(1);
+    }
+  };
+  std::vector<std::thread> all;
+  for (std::size_t thread = 0; thread < threads; ++thread) {
+    all.emplace_back(work, thread);
+  }
+  for (std::thread& one : all) {
+    one.join();
+  }
+  return drawn;
+}
+
+TEST_CASE("draws are the same bytes with any number of threads") {
+  const std::vector<Column> by_one = drawn_by(1);
+  CHECK(by_one[0] != by_one[1]);
+  CHECK(drawn_by(2) == by_one);
+  CHECK(drawn_by(7) == by_one);
+}
+
+TEST_CASE("doubt is the same when many threads ask for it at once") {
+  const Doubted house = doubted(lengths, "{a: 100 mm, b: 101 mm}");
+  for (const std::size_t threads : {1U, 2U, 7U}) {
+    std::vector<Doubt> found(threads);
+    std::vector<std::thread> all;
+    for (Doubt& one : found) {
+      all.emplace_back([&] { one = doubt_of(house.program, house.inspection, house.verdict); });
+    }
+    for (std::thread& one : all) {
+      one.join();
+    }
+    for (const Doubt& one : found) {
+      CHECK(one == house.doubt);
+    }
+  }
 }
 
 }  // namespace

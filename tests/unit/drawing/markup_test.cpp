@@ -37,6 +37,7 @@ TEST_CASE("a tower of combining marks keeps four of them") {
 TEST_CASE("a string of CSS holds nothing but letters, digits, blanks and escapes") {
   CHECK(css_string("C 14", 40) == "\"C 14\"");
   CHECK(css_string("\"}</style>\\", 40) == R"("\000022\00007d\00003c\00002fstyle\00003e\00005c")");
+  CHECK(css_string("12, 5  a b", 40) == R"("12\00002c\0000205  a b")");
   CHECK(css_string("é", 40) == R"("\0000e9")");
   CHECK(css_string("a\u202E\u0301\x1B", 40) == R"("a\00fffd\00fffd\00fffd")");
   CHECK(css_string("abcdef", 3) == R"("abc\002026")");

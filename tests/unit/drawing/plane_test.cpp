@@ -27,6 +27,17 @@ TEST_CASE("a plane shows every point and line, far points as squares, and says s
   CHECK(drawn.find("95 % of differences") != std::string::npos);
 }
 
+TEST_CASE("an axis that has names has them in place of numbers") {
+  Plane plane;
+  plane.id = "p";
+  plane.places = {"poor", "fair"};
+  plane.points = {{{1, 40}, PointMark::usual}, {{2, 60}, PointMark::usual}};
+  const std::string drawn = draw(plane);
+  CHECK(drawn.find(">poor</text>") < drawn.find(">fair</text>"));
+  CHECK(drawn.find(">fair</text>") != std::string::npos);
+  CHECK(drawn.find(">1.5</text>") == std::string::npos);
+}
+
 TEST_CASE("a plane with one point, or none, is drawn too") {
   Plane plane;
   plane.id = "p";
