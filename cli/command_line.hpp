@@ -87,7 +87,8 @@ enum class SheetKind { yaml, paper, page };
 struct SheetCommand {
   std::string rules;
   SheetKind as = SheetKind::yaml;
-  bool blind = false;  ///< of a page: it does not show what the answers come to
+  bool blind = false;                 ///< of a page: it does not show what the answers come to
+  std::optional<std::string> record;  ///< of a page: the file with the answers that it begins with
   std::vector<std::string> languages;
 };
 

@@ -25,6 +25,9 @@ with its unit, its plausible range, its levels and how to take it.
                          checks answers as they are typed, and saves the record
   --blind                a page that does not show what the answers come to,
                          for examinations; referrals it shows all the same
+  --with RECORD          a page that begins with the answers of this record, YAML
+                         or JSON, to go on with; it is health data, as the
+                         record is
   --language TAG         language of the questions, such as es; may be given
                          again, first choice first
   --rules-folder FOLDER  where the rule sets that ship are
@@ -43,7 +46,8 @@ std::optional<SheetKind> sheet_kind(const std::string& name) {
 Parsed<CommandLine> parse_sheet(const std::vector<std::string>& arguments) {
   Options parsed = options_of_all();
   parsed.known.add_options()("as", options::value<std::string>())(
-      "language", options::value<std::vector<std::string>>())("blind", "");
+      "language", options::value<std::vector<std::string>>())("blind", "")(
+      "with", options::value<std::string>());
   if (Problem problem = parse_options("sheet", arguments, parsed); !problem.message.empty()) {
     return problem;
   }
@@ -65,6 +69,10 @@ Parsed<CommandLine> parse_sheet(const std::vector<std::string>& arguments) {
   command.blind = parsed.given.count("blind") != 0;
   if (command.blind && command.as != SheetKind::page) {
     return Problem{"`--blind` is for a page", "write `--as page --blind`, or leave it out"};
+  }
+  command.record = value_of(parsed, "with");
+  if (command.record && command.as != SheetKind::page) {
+    return Problem{"`--with` is for a page", "write `--as page --with RECORD`, or leave it out"};
   }
   command.languages = values_of(parsed, "language");
   return CommandLine{command, value_of(parsed, "rules-folder").value_or("")};

@@ -10,8 +10,14 @@
 #include "engine/source/show_diagnostic.hpp"
 
 namespace heelrule {
+namespace {
 
-std::optional<Inspection> load_record(const std::string& path, const RuleSet& rules,
+struct ReadRecord {
+  Node tree;
+  Inspection inspection;
+};
+
+std::optional<ReadRecord> read_record(const std::string& path, const RuleSet& rules,
                                       ExitStatus& status) {
   const auto text = read_file(path);
   if (!text) {
@@ -21,13 +27,29 @@ std::optional<Inspection> load_record(const std::string& path, const RuleSet& ru
   }
   Sources sources;
   const std::uint32_t source = sources.add(path, std::string(without_byte_order_mark(*text)));
-  auto inspection = load_inspection(sources, source, rules);
-  write_error(show(inspection.diagnostics(), sources));
-  if (!inspection) {
+  Diagnostics diagnostics;
+  auto tree = read_record_tree(sources, source, diagnostics);
+  Inspection inspection = tree ? read_inspection(*tree, rules, diagnostics) : Inspection{};
+  write_error(show(diagnostics, sources));
+  if (!tree || diagnostics.has_errors()) {
     status = std::max(status, ExitStatus::bad_data);
     return std::nullopt;
   }
-  return *std::move(inspection);
+  return ReadRecord{*std::move(tree), std::move(inspection)};
+}
+
+}  // namespace
+
+std::optional<Inspection> load_record(const std::string& path, const RuleSet& rules,
+                                      ExitStatus& status) {
+  auto record = read_record(path, rules, status);
+  return record ? std::optional(std::move(record->inspection)) : std::nullopt;
+}
+
+std::optional<Node> load_record_tree(const std::string& path, const RuleSet& rules,
+                                     ExitStatus& status) {
+  auto record = read_record(path, rules, status);
+  return record ? std::optional(std::move(record->tree)) : std::nullopt;
 }
 
 }  // namespace heelrule

@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "engine/page/page_rules.hpp"
+#include "engine/page/tree_json.hpp"
 #include "engine/report/fallback_order.hpp"
 #include "engine/report/fill_template.hpp"
 #include "engine/report/json_writer.hpp"
@@ -38,6 +39,10 @@ std::string bytes_of(std::string_view digits) {
 std::string page_data(const CompiledRules& rules, const PageOptions& options) {
   JsonWriter json(JsonWriter::Layout::compact);
   json.begin_object().truth("blind", options.blind).texts("languages", options.languages);
+  if (options.record) {
+    json.key("record");
+    write_tree(json, *options.record);
+  }
   json.end_object();
   std::string text = json.take();
   text.pop_back();

@@ -23,8 +23,15 @@ function row(question, record) {
   return make("tr", {}, make("th", {scope: "row"}, question.ask), cells);
 }
 
-/** Writes the sheet into `element`. */
-export function writePaper(element, title, sheet, record) {
+function heads(section) {
+  const sided = section.questions.some((question) => question.sides.length > 1);
+  return sided
+    ? [make("th", {scope: "col"}, "Left"), make("th", {scope: "col"}, "Right")]
+    : make("th", {scope: "col", colspan: 2}, "Answer");
+}
+
+/** Writes the sheet into `element`. `first` is what stands above the answers: whom to see before anything else. */
+export function writePaper(element, title, sheet, record, first) {
   const {client, observer, date, label, marked, note} = record.head;
   const about = [["Client", client], ["Date", date], ["Observer", observer], ["Shoe", label],
     ["Marked", marked], ["Note", note]];
@@ -32,9 +39,9 @@ export function writePaper(element, title, sheet, record) {
     make("h1", {}, title),
     make("dl", {}, about.map(([name, value]) => make("div", {},
       make("dt", {}, name), make("dd", {}, value.trim() || make("span", {class: "to-write"}))))),
+    first,
     sheet.sections.map((section) => make("table", {},
-      make("thead", {}, make("tr", {}, make("th", {scope: "col"}, section.title),
-        make("th", {scope: "col"}, "Left"), make("th", {scope: "col"}, "Right"))),
+      make("thead", {}, make("tr", {}, make("th", {scope: "col"}, section.title), heads(section))),
       make("tbody", {}, section.questions.map((question) => row(question, record))))),
     make("ul", {class: "cautions"}, sheet.cautions.map((one) => make("li", {}, one))));
 }

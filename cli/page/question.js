@@ -64,7 +64,7 @@ export class QuestionCard {
           make("summary", {}, question.form === "measure" ? "How to measure" : "How to look"),
           make("p", {}, question.how))
         : null,
-      make("div", {class: "body"}, this.fields(), this.rests(), this.tools()));
+      make("div", {class: "body"}, this.fields(), question.sides.map((side) => this.faults.get(side)), this.rests(), this.tools()));
   }
 
   fields() {
@@ -248,7 +248,6 @@ export class QuestionCard {
     const answer = this.answer(side);
     const typed = ["measure", "fibres", "shoe size", "sock range"].includes(this.question.form);
     return make("div", {class: "rest"},
-      this.faults.get(side),
       answer.confirmed ? this.confirmation(side) : null,
       typed
         ? make("label", {class: "check"},
@@ -340,7 +339,7 @@ export class QuestionCard {
     for (const side of this.question.sides) {
       const fault = faults.get(side) ?? faults.get("");
       const place = this.faults.get(side);
-      const words = fault ? this.faultWords(fault) : "";
+      const words = fault ? [names[fault.side], this.faultWords(fault)].filter(Boolean).join(": ") : "";
       if (place.dataset.words !== words) {
         place.dataset.words = words;
         fill(place, words);
@@ -348,11 +347,11 @@ export class QuestionCard {
           place.append(this.confirmation(side));
         }
         if (words) {
-          news.push([names[side], words].filter(Boolean).join(": "));
+          news.push(words);
         }
       }
       for (const input of this.element.querySelectorAll(`[aria-describedby="${this.id(side, "fault")}"]`)) {
-        input.setAttribute("aria-invalid", String(Boolean(fault)));
+        input.setAttribute("aria-invalid", String(Boolean(fault) && Boolean(input.value.trim())));
       }
     }
     this.element.classList.toggle("faulty", faults.size > 0);

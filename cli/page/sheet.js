@@ -6,7 +6,7 @@ import {writePaper} from "./paper.js";
 import {QuestionCard} from "./question.js";
 import {blankRecord, isBlank, isUntouched, recordOf, recordOfFile} from "./record.js";
 import {Tape} from "./tape.js";
-import {VerdictPanel} from "./verdict.js";
+import {VerdictPanel, practitionerFirst} from "./verdict.js";
 
 // ms without a stroke, after which faults are told: half a number is no fault. What it all comes to stands there at once.
 const pause = 350;
@@ -45,6 +45,9 @@ class Sheet {
     }).observe(document.querySelector(".top"));
     this.speak(this.page.languages.length ? this.page.languages : navigator.languages);
     this.listen();
+    if (this.page.record) {
+      this.begin(JSON.stringify(this.page.record));
+    }
     this.offerKept();
   }
 
@@ -222,13 +225,29 @@ class Sheet {
     this.tellState(`Saved as ${name}, among this device's downloads.`);
   }
 
+  /** Takes over the record that a text is. Gives the faults, if it is none of these rules. */
+  begin(text) {
+    const opened = JSON.parse(this.engine.opened(text));
+    if (!opened.errors) {
+      this.take(this.keeping.newId(), recordOfFile(opened, this.sheet));
+      this.saved = true;
+    }
+    return opened.errors ?? [];
+  }
+
   async open(file) {
-    const opened = JSON.parse(this.engine.opened(await file.text()));
-    if (opened.errors) {
+    const text = await file.text();
+    const faults = this.begin(text);
+    if (faults.length) {
+      const isJson = text.trimStart().startsWith("{");
       fill(place("open-faults"),
         make("h2", {tabindex: "-1"}, `${file.name} cannot be opened`),
-        make("ul", {}, opened.errors.slice(0, 10).map(({line, column, message, hint}) => make("li", {},
-          `Line ${line}, column ${column}: ${message}${hint ? `; ${hint}` : ""}.`.replaceAll("`", "")))),
+        isJson
+          ? make("ul", {}, faults.slice(0, 10).map(({line, column, message, hint}) => make("li", {},
+            `Line ${line}, column ${column}: ${message}${hint ? `; ${hint}` : ""}.`.replaceAll("`", ""))))
+          : [make("p", {}, "A sheet opens what a sheet saved: a record in JSON, which begins with {. To go on here with a record " +
+              "from the terminal or an editor, have a sheet made that begins with it:"),
+            make("p", {}, make("code", {}, `heelrule sheet ${this.sheet.rules} --as page --with ${/^[\w.-]+$/.test(file.name) ? file.name : "RECORD"} >sheet.html`))],
         make("button", {type: "button", class: "tool", onclick: () => {
           place("open-faults").hidden = true;
           place("open").focus();
@@ -238,8 +257,6 @@ class Sheet {
       return;
     }
     place("open-faults").hidden = true;
-    this.take(this.keeping.newId(), recordOfFile(opened, this.sheet));
-    this.saved = true;
     this.tellState(`${file.name} is open.`);
   }
 
@@ -327,8 +344,10 @@ class Sheet {
     this.keeping.watch(() => this.id, () => {
       place("two-windows").hidden = false;
     });
-    addEventListener("beforeprint", () =>
-      writePaper(place("paper"), this.sheet.title, this.sheet, this.record));
+    addEventListener("beforeprint", () => {
+      this.judge();
+      writePaper(place("paper"), this.sheet.title, this.sheet, this.record, practitionerFirst(this.verdict));
+    });
     document.addEventListener("keydown", (event) => this.key(event));
   }
 

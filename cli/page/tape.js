@@ -2,10 +2,15 @@
 import {counted, fill, make} from "./elements.js";
 
 export class Tape {
-  /** `element` is the list that the stretches stand in, `here` the line that names the section in sight. */
+  /** `element` is the list that the stretches stand in, `here` the choice of sections where the list has no room for names. */
   constructor(element, here) {
     this.element = element;
     this.here = here;
+    here.addEventListener("change", () => {
+      const heading = document.getElementById(here.value).querySelector("h2");
+      heading.parentElement.scrollIntoView();
+      heading.focus({preventScroll: true});
+    });
   }
 
   /** Lays out the sections. Each has `id`, `title` and `size`, its number of questions. */
@@ -17,6 +22,10 @@ export class Tape {
         fillIn, make("span", {class: "name"}, section.title), " ", count);
       return {...section, fillIn, count, link};
     });
+    for (const one of this.stretches) {
+      one.option = make("option", {value: one.id}, one.title);
+    }
+    fill(this.here, this.stretches.map((one) => one.option));
     fill(this.element, this.stretches.map((one) => {
       const item = make("li", {}, one.link);
       item.style.flexGrow = String(Math.max(one.size, 3));
@@ -40,30 +49,23 @@ export class Tape {
     for (const one of this.stretches) {
       if (one.id === id) {
         one.link.setAttribute("aria-current", "location");
-        this.current = one;
+        this.here.value = id;
       } else {
         one.link.removeAttribute("aria-current");
       }
     }
-    this.tellWhere();
-  }
-
-  tellWhere() {
-    const {title, done, of} = this.current;
-    fill(this.here, of ? `${title}: ${done} of ${of}` : title);
   }
 
   /** Shows how many answers each section has: id to `[done, of, faulty]`. */
   measure(progress) {
     for (const one of this.stretches) {
       const [done, of, faulty] = progress.get(one.id);
-      Object.assign(one, {done, of});
       one.fillIn.style.width = `${100 * done / of}%`;
       one.link.classList.toggle("full", done === of);
       one.link.classList.toggle("faulty", faulty > 0);
       fill(one.count, `${done}/${of}`);
       one.link.title = `${one.title}: ${done} of ${counted(of, "answer")}`;
+      fill(one.option, `${one.title}: ${done} of ${of}`);
     }
-    this.tellWhere();
   }
 }

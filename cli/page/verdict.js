@@ -37,7 +37,8 @@ function list(items) {
   return make("ul", {}, items.map((item) => make("li", {}, item)));
 }
 
-function practitionerFirst(verdict) {
+/** The referrals of a verdict; null where there is none. */
+export function practitionerFirst(verdict) {
   const asked = verdict.safety.filter((one) => one.answer === "yes");
   const words = [...asked.map((one) => one.referral), ...verdict.referrals.map((one) => one.words)];
   return words.length
@@ -80,13 +81,14 @@ export class VerdictPanel {
     fill(this.element,
       practitionerFirst(verdict),
       make("div", {class: grade.name ? "grade" : "grade none"},
+        grade.name ? make("p", {class: "small"}, "Grade so far") : null,
         make("p", {class: "name"}, grade.name ?? "Nothing graded yet"),
         make("p", {class: "means"}, grade.means),
         make("p", {class: "certainty"}, grade.certainty)),
       reachRuler(grades, score, pointsWords(score)),
-      make("p", {class: "small"}, pointsWords(score)),
+      score.points === null ? null : make("p", {class: "small"}, pointsWords(score)),
       grade.caps ? make("p", {class: "small"}, grade.caps) : null,
-      this.group("Would settle the grade", answers.settle,
+      this.group("Would settle the grade", score.points === null ? [] : answers.settle,
         make("ul", {}, answers.settle.slice(0, 8).map((one) =>
           make("li", {}, make("a", {href: `#q-${one.name}`}, one.words))),
         answers.settle.length > 8 ? make("li", {}, `and ${answers.settle.length - 8} more`) : null), true),

@@ -41,6 +41,9 @@ for (const [rules, path] of examples.filter(([, path]) => path.endsWith("inspect
     assert.equal(verdictOf(folder, rules, text, "--exactly"),
       heelrule("grade", rules, join(root, path), "--as", "json", "--exactly"));
     assert.equal(await page.locator("#verdict .grade .name").textContent(), JSON.parse(verdict).grade.name);
+    await page.locator("#file").setInputFiles({name, mimeType: "application/json", buffer: Buffer.from(text)});
+    await page.getByText(`${name} is open.`).waitFor();
+    assert.equal((await saveSheet(page)).text, text);
     await closes(page);
   });
 }
@@ -108,6 +111,21 @@ test("a saved record is opened again, field by field, and another one is refused
   assert.match(await page.locator("#open-faults").textContent(),
     /other\.json cannot be opened.*Line 2, column 13: everyday asks for no trait wings/);
   assert.equal(await page.locator("#q-foot_length-right-2").inputValue(), "246");
+  await page.locator("#file").setInputFiles({
+    name: "pair.yaml", mimeType: "application/yaml", buffer: Buffer.from("inspection: {rules: everyday}"),
+  });
+  await page.getByText("heelrule sheet everyday --as page --with pair.yaml >sheet.html").waitFor();
+  await closes(page);
+});
+
+test("a page made with a record in YAML begins with its answers, and saves the same record", async (t) => {
+  const folder = folderFor(t);
+  const path = "examples/older-adult/inspection.yaml";
+  const page = await openPage(browser, pageOf(folder, "older-adult", "--with", join(root, path)));
+  await page.locator("body.running").waitFor();
+  assert.ok(await page.locator("#kept").isHidden());
+  const {text} = await saveSheet(page);
+  assert.equal(verdictOf(folder, "older-adult", text), heelrule("grade", "older-adult", join(root, path), "--as", "json"));
   await closes(page);
 });
 
@@ -291,6 +309,10 @@ test("printed, the sheet is a filled form of a few pages", async (t) => {
   assert.match(paper, /C-014/);
   assert.match(paper, /246, 247, 246 mm/);
   assert.match(paper, /cotton 80 %/);
+  assert.doesNotMatch(paper, /licensed practitioner first/);
+  await page.locator("#q-numb_feet-yes").check();
+  await page.pdf({preferCSSPageSize: false, format: "Letter"});
+  assert.match(await page.locator("#paper .alarm").textContent(), /See a licensed practitioner first/);
   await closes(page);
 });
 
