@@ -10,6 +10,7 @@ namespace {
 
 constexpr double least_points = 2;
 constexpr double wide_spread = 2;
+constexpr double least_at_odds = 0.05;  // of the answers
 constexpr double low_figure = 0.5;
 constexpr double doubts_too_many = 2;
 constexpr double split_agreement = 0.5;
@@ -161,7 +162,7 @@ class ClassReader {
       }
     }
     for (const Standing& one : far_biases(meeting)) {
-      if (one.bias.value < 0 && !stands_apart(one.observer)) {
+      if (one.bias.value <= -least_at_odds && !stands_apart(one.observer)) {
         result_.apart.push_back({one.observer, StandsApart::How::at_odds, std::nullopt, one});
       }
     }

@@ -78,10 +78,10 @@ struct ClassAgreement {
 
 /// Lines drawn by house choice: a bias of the score is told from 2 points on, one of a measurement
 /// from the doubt that the rule set states (or half the technical error where it states none), a
-/// spread from twice the others' on; a question confuses where AC is below 0.5, or the
-/// technical error is above twice the stated doubt (alpha below 0.5 where none is stated and
-/// subjects differ), and stays so with any student left out. Needs three students and three
-/// subjects.
+/// spread from twice the others' on, meeting the others less often from 5 % of the answers on; a
+/// question confuses where AC is below 0.5, or the technical error is above twice the stated doubt
+/// (alpha below 0.5 where none is stated and subjects differ), and stays so with any student left
+/// out. Needs three students and three subjects.
 ClassAgreement class_agreement(const Program& program, const ClassTable& table);
 
 }  // namespace heelrule

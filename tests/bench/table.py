@@ -26,6 +26,8 @@ def made(folder, records):
         "thirty.yaml": ["thirty.py", "yaml"],
         "thirty.json": ["thirty.py", "json"],
         "records.jsonl": ["records.py", str(records)],
+        "class.yaml": ["class_records.py", "rules"],
+        "class.jsonl": ["class_records.py", "records"],
     }.items():
         with open(folder / name, "wb") as file:
             subprocess.run([sys.executable, "-B", HERE / arguments[0], *arguments[1:]], stdout=file, check=True)
@@ -141,6 +143,12 @@ def cold_start(cold, heelrule, folder):
     yield "a process that does nothing (wall)", taken["empty"][0] * 1000
 
 
+def class_report(heelrule, folder):
+    """Seconds of processor time of one report on 40 students, 50 shoes and 60 questions of both sides."""
+    command = {"agree": ([heelrule, "agree", "class.yaml", "class.jsonl"], "/dev/null")}
+    return side_by_side(command, folder, 3)["agree"][1]
+
+
 def machine():
     try:
         text = pathlib.Path("/proc/cpuinfo").read_text(encoding="utf-8")
@@ -202,6 +210,7 @@ def main():
         print("\n| how sure one grade of `everyday` is, one thread | ms |\n|---|---:|")
         for what, milliseconds in steps_of(draws).items():
             print(f"| {what} | {milliseconds:.1f} |")
+        print(f"\n`agree`, 40 students, 50 shoes, 60 questions: {class_report(heelrule, folder):.2f} s of one processor")
 
 
 if __name__ == "__main__":

@@ -33,7 +33,7 @@ SIZES = {"mm": 1, "cm": 10, "in": 25.4, "month": 1, "months": 1, "years": 12}  #
 
 def load(path):
     """A YAML file with every scalar as it is written: no `no` that becomes False."""
-    return yaml.load(path.read_text(encoding="utf-8"), Loader=yaml.BaseLoader)
+    return yaml.load(path.read_text(encoding="utf-8"), Loader=getattr(yaml, "CBaseLoader", yaml.BaseLoader))
 
 
 def traits_of(name):
@@ -208,7 +208,7 @@ def check(heelrule, rules, path, draws, seed):
 def main():
     parser = argparse.ArgumentParser(description=__doc__.split("\n", maxsplit=1)[0])
     parser.add_argument("--heelrule", required=True, help="the program to run")
-    parser.add_argument("--draws", type=int, default=300, help="of each example")
+    parser.add_argument("--draws", type=int, default=250, help="of each example")
     given = parser.parse_args()
     heelrule = str(pathlib.Path(given.heelrule).resolve())
     examples = ROOT / "examples"

@@ -1,7 +1,9 @@
 // Conformity under uncertainty, by the worked examples of JCGM 106:2012. Their inputs and printed
 // results are from memory; each result was worked out again from its inputs.
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <limits>
+#include <utility>
 
 #include "engine/doubt/conformity.hpp"
 
@@ -65,6 +67,42 @@ TEST_CASE("resistors in their window, before and after they were read") {
   CHECK(chance_within(1500.162, deviation, 1499.8, 1500.2) == Approx(0.841680).epsilon(1e-5));
   CHECK(chance_within(1500.180, deviation, 1499.8, 1500.2) == Approx(0.700919).epsilon(1e-5));
   CHECK(chance_within(1500.090, deviation, 1499.8, 1500.2) == Approx(0.998127).epsilon(1e-5));
+}
+
+// Simpson's rule.
+template <class Function>
+double integral(double from, double to, const Function& of) {
+  constexpr int halves = 400;
+  const double step = (to - from) / (2 * halves);
+  double sum = of(from) + of(to);
+  for (int i = 1; i < 2 * halves; ++i) {
+    sum += (i % 2 == 1 ? 4 : 2) * of(from + i * step);
+  }
+  return sum * step / 3;
+}
+
+// Of the same resistors all are read, with 0.04 Ω, and accepted or not (9.5). What share is
+// accepted although it does not conform, and what share is rejected although it does; the inputs
+// are those of the standard, the results were worked out with another program.
+TEST_CASE("what simple and guarded acceptance let through, and what they throw away") {
+  const double pi = 3.14159265358979323846;
+  const auto made = [&](double truth) {
+    const double standard = (truth - 1500) / 0.12;
+    return std::exp(-standard * standard / 2) / (0.12 * std::sqrt(2 * pi));
+  };
+  const auto risks = [&](double guard) {
+    const auto accepted = [&](double truth) {
+      return chance_within(truth, 0.04, 1499.8 + guard, 1500.2 - guard);
+    };
+    const auto let_through = [&](double truth) { return made(truth) * accepted(truth); };
+    const auto thrown_away = [&](double truth) { return made(truth) * (1 - accepted(truth)); };
+    return std::pair(integral(1499, 1499.8, let_through) + integral(1500.2, 1501, let_through),
+                     integral(1499.8, 1500.2, thrown_away));
+  };
+  CHECK(risks(0).first == Approx(0.018942).epsilon(1e-4));
+  CHECK(risks(0).second == Approx(0.037208).epsilon(1e-4));
+  CHECK(risks(0.02).first == Approx(0.009878).epsilon(1e-4));
+  CHECK(risks(0.02).second == Approx(0.069027).epsilon(1e-4));
 }
 
 // The same in front of the toes, worked out with another program's normal distribution.
