@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "cli/command_line_agree.hpp"
+#include "cli/command_line_mark.hpp"
 #include "cli/command_line_options.hpp"
 #include "cli/command_line_pass.hpp"
 #include "cli/command_line_record.hpp"
@@ -34,6 +35,7 @@ usage: heelrule COMMAND ...
   sheet RULES                 a blank sheet to record an inspection on
   size RULES INSPECTION...    two feet to sizes, socks, and when to measure again
   agree RULES RECORD...       how far a class agrees, and what keeps it from it
+  mark RULES RECORD...        records beside a reference, and what to learn from it
   pass SHEET                  a pass mark, with its error and who would pass
 
 `heelrule COMMAND --help` tells more. RULES is a file, or the name of a rule set
@@ -313,12 +315,15 @@ Parsed<CommandLine> parse_command_line(const std::vector<std::string>& arguments
   if (name == "agree") {
     return parse_agree(rest);
   }
+  if (name == "mark") {
+    return parse_mark(rest);
+  }
   if (name == "pass") {
     return parse_pass(rest);
   }
   Nearest nearest(name);
-  for (const std::string_view known : {"grade", "proof", "record", "sheet", "size", "agree", "pass",
-                                       "help", "--help", "--version"}) {
+  for (const std::string_view known : {"grade", "proof", "record", "sheet", "size", "agree", "mark",
+                                       "pass", "help", "--help", "--version"}) {
     nearest.offer(known);
   }
   return Problem{fmt::format("there is no command `{}`", name),

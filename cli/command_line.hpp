@@ -73,6 +73,17 @@ struct AgreeCommand {
   Destination destination;
 };
 
+/// `heelrule mark RULES --reference REF RECORD…`
+struct MarkCommand {
+  std::string rules;
+  std::vector<std::string> references;  ///< several: a panel
+  std::vector<std::string> records;
+  std::optional<std::string> marking;  ///< the trainer's file
+  ReportKind as = ReportKind::text;
+  std::vector<std::string> languages;
+  Destination destination;
+};
+
 /// `heelrule pass SHEET`
 struct PassCommand {
   std::string sheet;
@@ -108,8 +119,8 @@ struct PrintCommand {
 
 /// A command with what all of them share.
 struct CommandLine {
-  std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand, AgreeCommand, PassCommand,
-               SheetCommand, RecordCommand>
+  std::variant<PrintCommand, ProofCommand, GradeCommand, SizeCommand, AgreeCommand, MarkCommand,
+               PassCommand, SheetCommand, RecordCommand>
       command;
   std::string rules_folder;  ///< of the rule sets that ship; empty: where they are installed
 };

@@ -7,6 +7,7 @@
 #include "cli/command_line.hpp"
 #include "cli/grade_command.hpp"
 #include "cli/load_program.hpp"
+#include "cli/mark_command.hpp"
 #include "cli/output.hpp"
 #include "cli/pass_command.hpp"
 #include "cli/proof_command.hpp"
