@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <boost/program_options.hpp>
 #include <thread>
 #include <utility>
@@ -169,20 +168,6 @@ Parsed<BulkOrder> parse_bulk(const Options& parsed, const std::vector<std::strin
   }
   order.threads = *threads;
   return order;
-}
-
-std::optional<ReportKind> find_report_kind(std::string_view name) {
-  constexpr std::array<std::pair<std::string_view, ReportKind>, 4> kinds{
-      {{"text", ReportKind::text},
-       {"json", ReportKind::json},
-       {"csv", ReportKind::csv},
-       {"html", ReportKind::html}}};
-  for (const auto& [word, kind] : kinds) {
-    if (word == name) {
-      return kind;
-    }
-  }
-  return std::nullopt;
 }
 
 Problem page_problem(const Options& parsed, const GradeCommand& command) {

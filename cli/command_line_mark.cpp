@@ -23,8 +23,11 @@ referral are critical, and cap the mark.
                          which the consensus counts
   --marks FILE           tolerances, weights, caps and boundaries of your house
                          (YAML); without it those below
-  --as KIND              text (the default) or json
-  --to PLACE             a file for the report, or a folder; only you may read it
+  --as KIND              text (the default), json, csv (a row for each record, for
+                         the mark book), or html: a page for each student, and of
+                         several records one more about all of them
+  --to PLACE             a file for the report, or a folder, which several pages
+                         need; only you may read what is written there
   --replace              write over files that are there already
   --language TAG         language of what the rule set says, such as es; may be
                          given again, first choice first
@@ -78,12 +81,17 @@ Parsed<CommandLine> parse_mark(const std::vector<std::string>& arguments) {
   command.records.assign(parsed.operands.begin() + 1, parsed.operands.end());
   command.marking = value_of(parsed, "marks");
   const std::string as = value_of(parsed, "as").value_or("text");
-  if (as != "text" && as != "json") {
-    return Problem{fmt::format("there is no report of kind `{}`", as), "write `text` or `json`"};
+  const auto kind = find_report_kind(as);
+  if (!kind) {
+    return Problem{fmt::format("there is no report of kind `{}`", as),
+                   "write `text`, `json`, `html` or `csv`"};
   }
-  command.as = as == "json" ? ReportKind::json : ReportKind::text;
+  command.as = *kind;
   command.languages = values_of(parsed, "language");
   command.destination = destination_in(parsed);
+  if (command.as == ReportKind::html && command.records.size() > 1 && !command.destination.to) {
+    return Problem{"several pages need a folder", "write `--to FOLDER`"};
+  }
   return CommandLine{command, value_of(parsed, "rules-folder").value_or("")};
 }
 

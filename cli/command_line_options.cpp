@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <array>
+#include <utility>
+
 #include "engine/quantity/nearest.hpp"
 
 namespace heelrule {
@@ -90,6 +93,20 @@ std::vector<std::string> values_of(const Options& parsed, const char* name) {
 Destination destination_in(const Options& parsed) {
   return {value_of(parsed, "to"),
           parsed.given.count("replace") != 0 ? Existing::replace : Existing::keep};
+}
+
+std::optional<ReportKind> find_report_kind(std::string_view name) {
+  constexpr std::array<std::pair<std::string_view, ReportKind>, 4> kinds{
+      {{"text", ReportKind::text},
+       {"json", ReportKind::json},
+       {"csv", ReportKind::csv},
+       {"html", ReportKind::html}}};
+  for (const auto& [word, kind] : kinds) {
+    if (word == name) {
+      return kind;
+    }
+  }
+  return std::nullopt;
 }
 
 }  // namespace heelrule

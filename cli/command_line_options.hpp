@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "cli/command_line.hpp"
 #include "cli/report_files.hpp"
 #include "engine/quantity/parsed.hpp"
 
@@ -35,5 +36,8 @@ std::vector<std::string> values_of(const Options& parsed, const char* name);
 
 /// Where `--to` and `--replace` say that a report goes.
 Destination destination_in(const Options& parsed);
+
+/// The kind of report by its name: `text`, `json`, `csv`, `html`.
+std::optional<ReportKind> find_report_kind(std::string_view name);
 
 }  // namespace heelrule

@@ -12,7 +12,9 @@
 #include "cli/report_files.hpp"
 #include "engine/reading/text_gate.hpp"
 #include "engine/report/fallback_order.hpp"
+#include "engine/report/mark_page.hpp"
 #include "engine/report/mark_report.hpp"
+#include "engine/report/mark_table.hpp"
 #include "engine/report/verdict_words.hpp"
 #include "engine/source/show_diagnostic.hpp"
 
@@ -129,12 +131,32 @@ class MarkRun {
     }
   }
 
+  // A page for each record; of several one more about all of them.
+  static std::vector<NamedReport> pages(const std::vector<MarkStory>& stories) {
+    std::vector<NamedReport> all;
+    std::vector<std::string> files;
+    std::vector<std::string> taken;
+    for (std::size_t i = 0; i < stories.size(); ++i) {
+      files.push_back(file_name(student_name(stories[i].record, i), "html", taken));
+      all.push_back({files.back(), mark_page(stories[i], i)});
+    }
+    if (stories.size() > 1) {
+      all.push_back({file_name("marks", "html", taken), mark_overview(stories, files)});
+    }
+    return all;
+  }
+
   ExitStatus report(const std::vector<MarkStory>& stories) const {
     switch (command_.as) {
       case ReportKind::json:
         return write_report({"marks.json", mark_json(stories)}, command_.destination);
-      case ReportKind::html:
       case ReportKind::csv:
+        return write_report({"marks.csv", mark_table(stories)}, command_.destination);
+      case ReportKind::html: {
+        const std::vector<NamedReport> made = pages(stories);
+        return made.size() == 1 ? write_report(made.front(), command_.destination)
+                                : write_reports(made, command_.destination);
+      }
       case ReportKind::text:
         break;
     }

@@ -26,6 +26,11 @@ struct CriticalFault {
   bool operator==(const CriticalFault&) const = default;
 };
 
+/// Whether it is about a safety question; else it is about a rule.
+constexpr bool is_about_safety(const CriticalFault& fault) {
+  return fault.kind == CriticalKind::safety_missed || fault.kind == CriticalKind::safety_denied;
+}
+
 struct CriticalFaults {
   std::vector<CriticalFault> faults;
   /// Judged otherwise although nothing that it needs is at fault: a value on the edge of a band,

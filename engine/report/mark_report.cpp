@@ -133,11 +133,10 @@ class MarkWriter {
     const RuleSet& rules = story.program.rules;
     json_.key(key).begin_array();
     for (const CriticalFault& fault : all) {
-      const bool is_safety =
-          fault.kind == CriticalKind::safety_missed || fault.kind == CriticalKind::safety_denied;
       json_.begin_object().text("kind", in_words(fault.kind));
-      json_.text("about", is_safety ? rules.traits[rules.safety[fault.about].trait].name
-                                    : rules.rules[fault.about].name);
+      json_.text("about", is_about_safety(fault)
+                              ? rules.traits[rules.safety[fault.about].trait].name
+                              : rules.rules[fault.about].name);
       name_of_mark("caps", story, fault.cap);
       json_.text("says", words(story, fault)).end_object();
     }
@@ -221,6 +220,7 @@ class MarkText {
 
   void write() {
     head();
+    refers();
     mark();
     critical();
     heading_with_items("Verdict", verdict_sentences(story_));
@@ -241,6 +241,17 @@ class MarkText {
     joined_line(page_,
                 {reference_words(story_.reference), fmt::format("rules {}", rules.short_name()),
                  rules.edition.empty() ? "" : "edition " + rules.edition, story_.marking.title});
+  }
+
+  void refers() {
+    const std::vector<std::string> said = referrals_first(story_);
+    if (!said.empty()) {
+      page_.heading("See a licensed practitioner first", TextPage::Tone::urgent);
+      page_.line("By the reference this client is to be seen by one before anything else:");
+      for (const std::string& sentence : said) {
+        page_.item(sentence);
+      }
+    }
   }
 
   void mark() {

@@ -320,14 +320,31 @@ std::string critical_words(const MarkStory& story, const CriticalFault& fault) {
   return {};
 }
 
+std::string critical_title(const MarkStory& story, const CriticalFault& fault) {
+  return fmt::format(
+      "{}: {}", in_words(fault.kind),
+      is_about_safety(fault) ? question_words(story, fault.about) : rule_words(story, fault.about));
+}
+
 std::string edge_words(const MarkStory& story, const CriticalFault& fault) {
-  const bool is_safety =
-      fault.kind == CriticalKind::safety_missed || fault.kind == CriticalKind::safety_denied;
   return fmt::format(
       "“{}” comes out otherwise than by the reference, but what you recorded for it "
       "is right or within tolerance, or the panel is split. It stands on the edge, "
       "and is not held against you.",
-      is_safety ? question_words(story, fault.about) : rule_words(story, fault.about));
+      is_about_safety(fault) ? question_words(story, fault.about) : rule_words(story, fault.about));
+}
+
+std::vector<std::string> referrals_first(const MarkStory& story) {
+  const Verdict& verdict = story.reference.verdict;
+  const Account told = account(story.program, story.reference.inspection, verdict, story.languages);
+  std::vector<std::string> said;
+  for (const SafetyAccount* answer : answered_with(Answered::yes, told, verdict)) {
+    said.push_back(fmt::format("{} Yes. {}", answer->question, answer->referral));
+  }
+  for (const Said& one : told.referrals) {
+    said.push_back(fmt::format("{}: {}", one.title, one.words));
+  }
+  return said;
 }
 
 std::string mark_points_words(const MarkStory& story) {
@@ -426,13 +443,15 @@ std::vector<TaughtItem> taught_items(const MarkStory& story, bool (*wanted)(Like
       continue;
     }
     const ReferenceItem& item = story.reference.items[one.item];
-    TaughtItem next{item_title(story, item),
-                    one.likeness,
-                    comparison_words(story, one),
-                    panel_words(story, item),
-                    how_words(story, item),
-                    one.weight,
-                    one.credit};
+    TaughtItem next;
+    next.title = item_title(story, item);
+    next.likeness = one.likeness;
+    next.says = comparison_words(story, one);
+    next.panel = panel_words(story, item);
+    next.how = how_words(story, item);
+    next.weight = one.weight;
+    next.credit = one.credit;
+    next.comparison = static_cast<std::size_t>(&one - story.mark.comparisons.data());
     const bool is_second_side =
         !taught.empty() && item.side == Side::right && last_trait == item.trait;
     if (is_second_side && taught.back().likeness == next.likeness &&

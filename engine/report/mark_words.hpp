@@ -53,6 +53,12 @@ std::string panel_words(const MarkStory& story, const ReferenceItem& item);
 std::string critical_words(const MarkStory& story, const CriticalFault& fault);
 std::string edge_words(const MarkStory& story, const CriticalFault& fault);
 
+/// `safety missed: Are the feet numb, or is there diabetes?`
+std::string critical_title(const MarkStory& story, const CriticalFault& fault);
+
+/// What sends the client to a licensed practitioner by the reference, with its referral.
+std::vector<std::string> referrals_first(const MarkStory& story);
+
 /// `78.4`: points with one decimal, never more than were reached.
 std::string mark_points_words(const MarkStory& story);
 
@@ -73,11 +79,12 @@ std::vector<std::string> share_points(const Attribution& attribution);
 struct TaughtItem {
   std::string title;  ///< `How firm is the heel counter? (both sides)`
   Likeness likeness = Likeness::right;
-  std::string says;   ///< as `comparison_words`
-  std::string panel;  ///< as `panel_words`
-  std::string how;    ///< as `how_words`
-  double weight = 0;  ///< of all of it
-  double credit = 0;  ///< 0 to 1
+  std::string says;            ///< as `comparison_words`
+  std::string panel;           ///< as `panel_words`
+  std::string how;             ///< as `how_words`
+  double weight = 0;           ///< of all of it
+  double credit = 0;           ///< 0 to 1
+  std::size_t comparison = 0;  ///< index in `Mark::comparisons`; of both sides that of the left
 };
 
 /// The comparisons that are `wanted`, those that cost most first.
