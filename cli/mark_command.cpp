@@ -45,6 +45,7 @@ class MarkRun {
     }
     const std::vector<std::string> languages = fallback_order(command_.languages, program_.rules);
     std::vector<MarkStory> stories;
+    stories.reserve(records.size());
     for (std::size_t i = 0; i < records.size(); ++i) {
       stories.push_back({program_, marking, reference, records[i], marks[i], languages});
     }
@@ -136,6 +137,7 @@ class MarkRun {
     std::vector<NamedReport> all;
     std::vector<std::string> files;
     std::vector<std::string> taken;
+    files.reserve(stories.size());
     for (std::size_t i = 0; i < stories.size(); ++i) {
       files.push_back(file_name(student_name(stories[i].record, i), "html", taken));
       all.push_back({files.back(), mark_page(stories[i], i)});

@@ -85,6 +85,7 @@ class Panel {
 
   void agree_on_mean(ReferenceItem& item, const MeasureKind& measure) const {
     std::vector<double> readings;
+    readings.reserve(seen_.size());
     for (const Observation* one : seen_) {
       readings.push_back(plain_number(one->value));
     }

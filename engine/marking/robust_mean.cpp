@@ -45,7 +45,7 @@ RobustMean next(const std::vector<double>& readings, const RobustMean& last) {
 
 }  // namespace
 
-RobustMean robust_mean(std::vector<double> readings) {
+RobustMean robust_mean(const std::vector<double>& readings) {
   RobustMean found = start(readings);
   if (readings.size() < 2 || found.deviation == 0) {
     return found;

@@ -18,6 +18,6 @@ struct RobustMean {
 /// Precondition: `readings` is not empty, and all are finite.
 ///
 ///     4.5, 4.9, 5.6, 4.2, 6.2, 5.2, 9.9  ->  mean 5.386, deviation 1.146
-RobustMean robust_mean(std::vector<double> readings);
+RobustMean robust_mean(const std::vector<double>& readings);
 
 }  // namespace heelrule

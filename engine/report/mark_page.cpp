@@ -105,8 +105,10 @@ IntervalRows share_rows(const MarkStory& story) {
   const double step = step_of(std::max(picture.to - picture.from, 1.0));
   picture.from = step * std::floor(picture.from / step);
   picture.to = step * std::ceil(std::max(picture.to, picture.from + step) / step);
-  for (double at = picture.from; at < picture.to + step / 2; at += step) {
-    picture.strokes.push_back(at);
+  const auto strokes =
+      static_cast<std::size_t>(std::lround((picture.to - picture.from) / step)) + 1;
+  for (std::size_t i = 0; i < strokes; ++i) {
+    picture.strokes.push_back(picture.from + step * static_cast<double>(i));
   }
   return picture;
 }

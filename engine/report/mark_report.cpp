@@ -152,6 +152,7 @@ class MarkWriter {
     json_.key("shares").begin_array();
     for (const ScoreShare& share : found.shares) {
       std::vector<std::string> names;
+      names.reserve(share.traits.size());
       for (const std::size_t trait : share.traits) {
         names.push_back(rules.traits[trait].name);
       }

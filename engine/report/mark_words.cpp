@@ -352,6 +352,7 @@ std::string mark_points_words(const MarkStory& story) {
     return "–";
   }
   std::vector<GradeBound> bounds;
+  bounds.reserve(story.marking.marks.size());
   for (const MarkBoundary& mark : story.marking.marks) {
     bounds.push_back(mark.from * 1000);
   }
@@ -429,6 +430,7 @@ std::vector<std::string> share_points(const Attribution& attribution) {
     sum += 1;
   }
   std::vector<std::string> words;
+  words.reserve(whole.size());
   for (const double share : whole) {
     words.push_back(signed_points(share / steps));
   }
