@@ -26,7 +26,7 @@ async function closes(page) {
   await page.context().close();
 }
 
-for (const [rules, path] of examples.filter(([, path]) => path.endsWith("inspection.yaml"))) {
+for (const [rules, path] of examples.filter(([rules]) => rules !== "child")) {
   test(`${path} typed into the page is saved as the same record, with the same verdict`, async (t) => {
     const folder = folderFor(t);
     const page = await openPage(browser, pageOf(folder, rules));
@@ -300,11 +300,12 @@ test("a trainer's own rules get their own page, in all their languages, and host
 });
 
 test("printed, the sheet is a filled form of a few pages", async (t) => {
-  const page = await openPage(browser, pageOf(folderFor(t), "everyday"));
-  await fillSheet(page, recordIn("examples/office-worker/inspection.yaml"));
+  const page = await openPage(browser,
+    pageOf(folderFor(t), "everyday", "--with", join(root, "examples/office-worker/inspection.yaml")));
+  await page.locator("body.running").waitFor();
   const pdf = (await page.pdf({preferCSSPageSize: false, format: "A4"})).toString("latin1");
   const pages = pdf.match(/\/Type\s*\/Page\b(?!s)/g).length;
-  assert.ok(pages >= 2 && pages <= 4, `${pages} pages`);
+  assert.equal(pages, 2);
   const paper = await page.locator("#paper").textContent();
   assert.match(paper, /C-014/);
   assert.match(paper, /246, 247, 246 mm/);
