@@ -155,6 +155,20 @@ std::string beside(std::string_view what, const std::vector<std::string>& yours,
                      listed(theirs, "none"));
 }
 
+// Said beside a trait that moved the score although it is no fault.
+std::string_view excuse_words(const MarkStory& story, std::size_t trait) {
+  bool is_within = false;
+  for (const Comparison& one : story.mark.comparisons) {
+    if (story.reference.items[one.item].trait == trait) {
+      if (is_fault(one.likeness)) {
+        return "";
+      }
+      is_within = is_within || one.likeness == Likeness::within;
+    }
+  }
+  return is_within ? " (within tolerance)" : " (not counted)";
+}
+
 std::string signed_points(double points) {
   const std::string words = with_places(std::fabs(points), 2);
   return words == "0" ? words : (points > 0 ? "+" : "−") + words;
@@ -403,7 +417,9 @@ std::vector<std::string> verdict_sentences(const MarkStory& story) {
 std::string share_title(const MarkStory& story, const ScoreShare& share) {
   const RuleSet& rules = story.program.rules;
   if (!share.section) {
-    return std::string(rules.traits[share.traits.front()].ask.in(story.languages));
+    const std::size_t trait = share.traits.front();
+    return fmt::format("{}{}", rules.traits[trait].ask.in(story.languages),
+                       excuse_words(story, trait));
   }
   return fmt::format("{} ({} {})", rules.sections[*share.section].title.in(story.languages),
                      share.traits.size(), share.traits.size() == 1 ? "question" : "questions");

@@ -68,7 +68,8 @@ std::vector<std::string> mark_sentences(const MarkStory& story);
 /// Whether grade, musts and referrals are those of the reference, in sentences.
 std::vector<std::string> verdict_sentences(const MarkStory& story);
 
-/// What a share of the difference of the scores belongs to.
+/// What a share of the difference of the scores belongs to: the question, with `(within tolerance)`
+/// or `(not counted)` where its answer is no fault; or the section, with the number of questions.
 std::string share_title(const MarkStory& story, const ScoreShare& share);
 
 /// The points of each share, `−7.29`, with two decimals. They are rounded so that they still add up

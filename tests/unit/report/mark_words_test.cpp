@@ -83,6 +83,14 @@ TEST_CASE("a panel says how far it agrees") {
   CHECK(reference_words(found.marked.reference) == "panel of 2");
 }
 
+TEST_CASE("what moved the score and is no fault is said to be none") {
+  const Told fault = told({"found: {heel: medium}"}, "found: {heel: firm}");
+  CHECK(share_title(fault.story(), fault.marked.mark.attribution.shares.at(0)) == "Heel");
+  const Told silent = told({"found: {}"}, "found: {heel: firm}");
+  CHECK(share_title(silent.story(), silent.marked.mark.attribution.shares.at(0)) ==
+        "Heel (not counted)");
+}
+
 TEST_CASE("printed points never reach a mark that was not reached") {
   Told found = told({"found: {heel: medium}"}, "found: {heel: firm}");
   found.marked.mark.points = 84.96;
