@@ -30,6 +30,12 @@ std::string skip_line(const std::string& reason) {
   return reason.empty() ? std::string("skip") : "skip " + reason;
 }
 
+// How an answer was understood, where that differs from what was typed.
+std::string understood(std::string_view typed, const Node& answer) {
+  const std::string words = written_words(answer);
+  return words == trimmed(typed) ? std::string{} : wrapped(words, 2, "  ");
+}
+
 bool begins(std::string_view text, std::string_view start) {
   const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
   return text.size() >= start.size() &&
@@ -124,13 +130,13 @@ Turn Dialogue::take(std::string_view line) {
     Turn operator()(const Review&) const { return dialogue.review(); }
     Turn operator()(const Finish&) const { return {{}, {}, std::nullopt, true}; }
     Turn operator()(const AnswerBoth& both) const { return dialogue.answer_both(both.words); }
-    Turn operator()(const AnswerOne& one) const { return dialogue.keep(one.words, 1); }
+    Turn operator()(const AnswerOne& one) const { return dialogue.keep(one.words); }
   };
   // A level may be called as a command is.
   if (!is_at_end() && field().kind == Field::Kind::trait) {
     for (const Level& level : levels_of(program_.rules.traits[field().trait].kind)) {
       if (level.name.value == trimmed(line)) {
-        return keep(line, 1);
+        return keep(line);
       }
     }
   }
@@ -138,6 +144,10 @@ Turn Dialogue::take(std::string_view line) {
 }
 
 Problem Dialogue::replay(const JournalEntry& entry) {
+  if (const auto left = draft_.find(entry.key + ".left")) {
+    at_ = *left;
+    return answer_both(entry.typed).refused.value_or(Problem{});
+  }
   const auto found = draft_.find(entry.key);
   if (!found) {
     return {fmt::format("there is no `{}` in these rules", entry.key), ""};
@@ -145,7 +155,7 @@ Problem Dialogue::replay(const JournalEntry& entry) {
   at_ = *found;
   const bool is_skip = entry.typed == "skip" || entry.typed.starts_with("skip ");
   const Turn turn =
-      field().kind == Field::Kind::trait && is_skip ? take(entry.typed) : keep(entry.typed, 1);
+      field().kind == Field::Kind::trait && is_skip ? take(entry.typed) : keep(entry.typed);
   return turn.refused.value_or(Problem{});
 }
 
@@ -161,8 +171,7 @@ Parsed<Node> Dialogue::read(std::string_view words) const {
   return text;
 }
 
-// Fills this place, and as many more as the answer is for.
-Turn Dialogue::keep(std::string_view words, std::size_t places) {
+Turn Dialogue::keep(std::string_view words) {
   if (is_at_end()) {
     return refusal({fmt::format("`{}` is none of the things to do here", shown_safely(words)),
                     "write `finish`, `review`, `back` or `go PLACE`"});
@@ -171,30 +180,25 @@ Turn Dialogue::keep(std::string_view words, std::size_t places) {
   if (!answer) {
     return refusal(answer.problem());
   }
-  Turn turn;
-  for (std::size_t i = 0; i < places; ++i) {
-    turn.to_keep.push_back({key_of(field(), program_.rules), std::string(trimmed(words))});
-    draft_.fill(at_, *answer);
-    ++at_;
-  }
-  const std::string shown = written_words(*answer);
-  if (shown != trimmed(words)) {
-    turn.words = wrapped(shown, 2, "  ");
-  }
-  return turn;
+  draft_.fill(at_, *answer);
+  JournalEntry kept{key_of(field(), program_.rules), std::string(trimmed(words))};
+  ++at_;
+  return {understood(words, *answer), {std::move(kept)}, std::nullopt, false};
 }
 
 Turn Dialogue::answer_both(const std::string& words) {
   if (is_at_end() || field().side == Side::none) {
     return refusal({"this has no sides", "write one value"});
   }
-  if (field().side == Side::right) {
-    --at_;
+  const auto answer = read(words);
+  if (!answer) {
+    return refusal(answer.problem());
   }
-  const std::size_t before = at_;
-  Turn turn = keep(words, 2);
-  at_ = turn.refused ? before : at_;
-  return turn;
+  const std::size_t left = field().side == Side::left ? at_ : at_ - 1;
+  draft_.fill_both(left, *answer);
+  JournalEntry kept{program_.rules.traits[field().trait].name, std::string(trimmed(words))};
+  at_ = left + 2;
+  return {understood(words, *answer), {std::move(kept)}, std::nullopt, false};
 }
 
 Turn Dialogue::skip(const std::string& reason) {
@@ -218,7 +222,7 @@ Turn Dialogue::go_on() {
   }
   // Of the head, Enter alone is an answer: today, or nothing to say.
   if (field().kind == Field::Kind::head && draft_.answer(at_) == nullptr) {
-    return keep(field().item == HeadItem::date ? today_ : "", 1);
+    return keep(field().item == HeadItem::date ? today_ : "");
   }
   ++at_;
   return {};
@@ -313,9 +317,12 @@ Turn Dialogue::review() const {
                                   ? std::string("open")
                                   : written_words(*answer);
     const std::string_view side = all[i].side == Side::none   ? ""
+                                  : draft_.is_for_both(i)     ? "both "
                                   : all[i].side == Side::left ? "left "
                                                               : "right ";
-    if (all[i].side == Side::right) {
+    if (all[i].side == Side::right && draft_.is_for_both(i)) {
+      // The left one has told it.
+    } else if (all[i].side == Side::right) {
       rows.back().second += fmt::format(", {}{}", side, words);
     } else {
       rows.emplace_back(std::string(ask(all[i])), fmt::format("{}{}", side, words));

@@ -51,7 +51,7 @@ class Dialogue {
   bool is_at_end() const { return at_ == draft_.fields().size(); }
   const Field& field() const { return draft_.fields()[at_]; }
   Parsed<Node> read(std::string_view words) const;
-  Turn keep(std::string_view words, std::size_t places);
+  Turn keep(std::string_view words);
   Turn skip(const std::string& reason);
   Turn answer_both(const std::string& words);
   Turn go_on();

@@ -9,16 +9,15 @@
 namespace heelrule {
 namespace {
 
-// What a record has at one side; nothing where it says nothing of it.
-const Node* of_side(const Node& value, Side side) {
-  const Node* left = value.find("left");
-  const Node* right = value.find("right");
-  const Node* both = value.find("both");
-  if (left == nullptr && right == nullptr && both == nullptr) {
-    return &value;
+// What a record gives once for both sides; nothing where it gives each its own.
+const Node* for_both(const Node& value) {
+  if (const Node* both = value.find("both")) {
+    return both;
   }
-  return both != nullptr ? both : side == Side::left ? left : right;
+  return value.find("left") == nullptr && value.find("right") == nullptr ? &value : nullptr;
 }
+
+std::string_view side_key(Side side) { return side == Side::left ? "left" : "right"; }
 
 const Node* in_head(const Node& record, HeadItem item) {
   const Node* head = record.find("inspection");
@@ -35,7 +34,9 @@ Draft::Draft(const Program& program)
       sections_(bench_order(program)),
       fields_(heelrule::fields(program.rules, sections_)),
       answers_(fields_.size()),
+      for_both_(fields_.size()),
       before_(fields_.size()),
+      was_for_both_(fields_.size()),
       amended_(list_node()),
       rules_(program.rules.short_name()) {}
 
@@ -50,13 +51,19 @@ void Draft::take_over(const Node& record) {
       const Node* values = record.find(safety ? "safety" : "found");
       const Node* value =
           values == nullptr ? nullptr : values->find(program_.rules.traits[field.trait].name);
-      found = value == nullptr || field.side == Side::none ? value : of_side(*value, field.side);
+      found = value;
+      if (value != nullptr && field.side != Side::none) {
+        found = for_both(*value);
+        for_both_[i] = found != nullptr;
+        found = found != nullptr ? found : value->find(side_key(field.side));
+      }
     }
     if (found != nullptr) {
       answers_[i] = *found;
     }
   }
   before_ = answers_;
+  was_for_both_ = for_both_;
   if (const Node* amended = record.find("amended")) {
     amended_ = *amended;
   }
@@ -65,6 +72,29 @@ void Draft::take_over(const Node& record) {
   if (rules != nullptr && !rules->text.empty()) {
     rules_ = rules->text;
   }
+}
+
+void Draft::fill(std::size_t field, Node answer) {
+  if (answers_[field] && same_content(*answers_[field], answer)) {
+    return;
+  }
+  answers_[field] = std::move(answer);
+  if (for_both_[field]) {
+    const std::size_t other = fields_[field].side == Side::left ? field + 1 : field - 1;
+    for_both_[field] = for_both_[other] = false;
+  }
+}
+
+void Draft::fill_both(std::size_t left, Node answer) {
+  const auto stands = [&](std::size_t field) {
+    return answers_[field] && same_content(*answers_[field], answer);
+  };
+  if (stands(left) && stands(left + 1)) {
+    return;
+  }
+  for_both_[left] = for_both_[left + 1] = true;
+  answers_[left + 1] = answer;
+  answers_[left] = std::move(answer);
 }
 
 std::optional<std::size_t> Draft::find(std::string_view key) const {
@@ -127,10 +157,10 @@ Node Draft::values(bool safety) const {
       continue;
     }
     const std::string& name = program_.rules.traits[field.trait].name;
-    if (field.side == Side::none) {
+    if (field.side == Side::none || (for_both_[i] && field.side == Side::left)) {
       add_entry(values, name, *answers_[i]);
-    } else {
-      add_entry(map_below(values, name), field.side == Side::left ? "left" : "right", *answers_[i]);
+    } else if (!for_both_[i]) {
+      add_entry(map_below(values, name), side_key(field.side), *answers_[i]);
     }
   }
   return values;
@@ -142,17 +172,28 @@ Node Draft::amendments(const Amender& amender) const {
     if (!differs(i)) {
       continue;
     }
-    Node one = map_node();
-    add_entry(one, "answer", text_node(key_of(fields_[i], program_.rules)));
-    add_entry(one, "was", text_node(before_[i] ? written_words(*before_[i]) : "open"));
-    add_entry(one, "when", text_node(amender.when));
-    add_entry(one, "by", text_node(amender.by));
-    if (!amender.because.empty()) {
-      add_entry(one, "because", text_node(amender.because));
+    // One reading of both sides that gave way to another is one amendment.
+    const bool of_both = for_both_[i] && was_for_both_[i];
+    if (!of_both) {
+      all.items.push_back(amendment(key_of(fields_[i], program_.rules), i, amender));
+    } else if (fields_[i].side == Side::left) {
+      all.items.push_back(amendment(program_.rules.traits[fields_[i].trait].name, i, amender));
     }
-    all.items.push_back(std::move(one));
   }
   return all;
+}
+
+Node Draft::amendment(std::string answer, std::size_t field, const Amender& amender) const {
+  const auto& before = before_[field];
+  Node one = map_node();
+  add_entry(one, "answer", text_node(std::move(answer)));
+  add_entry(one, "was", text_node(before ? written_words(*before) : "open"));
+  add_entry(one, "when", text_node(amender.when));
+  add_entry(one, "by", text_node(amender.by));
+  if (!amender.because.empty()) {
+    add_entry(one, "because", text_node(amender.because));
+  }
+  return one;
 }
 
 }  // namespace heelrule

@@ -35,7 +35,16 @@ class Draft {
   const Node* answer(std::size_t field) const {
     return answers_[field] ? &*answers_[field] : nullptr;
   }
-  void fill(std::size_t field, Node answer) { answers_[field] = std::move(answer); }
+
+  /// Puts an answer into a place. What stands there already changes nothing.
+  void fill(std::size_t field, Node answer);
+
+  /// Puts one answer into both sides, as one reading of the two (see `RecordedValue`): the record
+  /// then gives it once. Precondition: `left` is the left side of a trait that has sides.
+  void fill_both(std::size_t left, Node answer);
+
+  /// Whether one answer stands for both sides of this place.
+  bool is_for_both(std::size_t field) const { return for_both_[field]; }
 
   /// The place that a key names, if there is one.
   std::optional<std::size_t> find(std::string_view key) const;
@@ -51,12 +60,15 @@ class Draft {
   Node values(bool safety) const;
   Node amendments(const Amender& amender) const;
   bool differs(std::size_t field) const;
+  Node amendment(std::string answer, std::size_t field, const Amender& amender) const;
 
   const Program& program_;
   std::vector<BenchSection> sections_;
   std::vector<Field> fields_;
   std::vector<std::optional<Node>> answers_;
+  std::vector<bool> for_both_;  // of each of the two sides
   std::vector<std::optional<Node>> before_;
+  std::vector<bool> was_for_both_;
   Node amended_;  // what a record that was taken over already tells of earlier amendments
   std::string rules_;
 };

@@ -106,7 +106,8 @@ Node tree_of(const Trait& trait, const Pieces& pieces) {
 
 Problem first_fault(const Trait& trait, const Node& tree) {
   Diagnostics diagnostics;
-  if (read_value(trait, tree, {}, diagnostics)) {
+  read_value(trait, tree, {}, diagnostics);
+  if (!diagnostics.has_errors()) {
     return {};
   }
   const Diagnostic fault = diagnostics.by_place().front();
@@ -120,13 +121,18 @@ Parsed<Node> typed_answer(const Trait& trait, std::string_view line) {
     return problem;
   }
   Pieces pieces = taken_apart(trimmed(line));
+  const bool is_measure = std::holds_alternative<MeasureKind>(trait.kind);
+  if (!is_measure && (pieces.confirmed || pieces.doubt)) {
+    return Problem{fmt::format("`{}` belongs to a measure", pieces.confirmed ? "!" : "±"),
+                   "leave it out; a note stands behind `#`"};
+  }
   Node tree = tree_of(trait, pieces);
   Problem fault = first_fault(trait, tree);
   if (fault.message.empty()) {
     return tree;
   }
   // What confirming alone would mend is out of the plausible range.
-  if (std::holds_alternative<MeasureKind>(trait.kind) && !pieces.confirmed) {
+  if (is_measure && !pieces.confirmed) {
     pieces.confirmed = true;
     if (first_fault(trait, tree_of(trait, pieces)).message.empty()) {
       fault.hint =

@@ -47,7 +47,7 @@ struct Bench {
   Bench& lines(const std::vector<std::string>& all) {
     for (const std::string& line : all) {
       const Turn turn = type(line);
-      INFO(line);
+      INFO(line << ": " << turn.refused.value_or(Problem{}).message);
       CHECK_FALSE(turn.refused);
     }
     return *this;
@@ -94,7 +94,7 @@ TEST_CASE("a whole sitting makes a whole record") {
 
 TEST_CASE("what was kept, played again, makes the same record at every point") {
   Bench bench;
-  bench.lines({"", "S-07", "C-014", "", "", "", "skip nobody to ask", "yes", "back", "back",
+  bench.lines({"", "S-07", "C-014", "", "", "", "skip nobody to ask", "yes", "go worn", "back",
                "n # asked twice", "go foot", "both 243 mm", "go feet", "9.5 in"});
   for (std::size_t count = 0; count <= bench.kept.size(); ++count) {
     Bench again;
@@ -104,7 +104,7 @@ TEST_CASE("what was kept, played again, makes the same record at every point") {
     Bench first;
     for (std::size_t i = 0; i < count; ++i) {
       first.type("go " + bench.kept[i].key);
-      first.type(bench.kept[i].typed);
+      first.type((bench.kept[i].key == "foot" ? "both " : "") + bench.kept[i].typed);
     }
     CHECK(again.yaml() == first.yaml());
     if (count == bench.kept.size()) {

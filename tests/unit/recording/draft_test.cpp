@@ -65,6 +65,25 @@ TEST_CASE("what is open is left out of the record, and what is empty too") {
         "found:\n  gap: {right: \"9 mm\"}\n");
 }
 
+TEST_CASE("one reading of both sides stands in the record once, until one side gets its own") {
+  const auto program = house();
+  Draft draft(program);
+  draft.take_over(old_record());
+  CHECK(draft.is_for_both(6));
+  draft.fill(7, text_node("9 mm"));
+  CHECK_FALSE(draft.is_changed());
+  draft.fill_both(6, text_node("8 mm"));
+  const Node record = draft.record(Amender{"A-02", "2026-11-27T10:12Z", ""});
+  CHECK(record.find("found")->find("gap")->text == "8 mm");
+  REQUIRE(record.find("amended")->items.size() == 1);
+  CHECK(record.find("amended")->items[0].find("answer")->text == "gap");
+  CHECK(record.find("amended")->items[0].find("was")->text == "9 mm");
+  draft.fill(6, text_node("7 mm"));
+  CHECK_FALSE(draft.is_for_both(7));
+  CHECK(record_yaml(*draft.record(std::nullopt).find("found")) ==
+        "gap:\n  left: \"7 mm\"\n  right: \"8 mm\"\n");
+}
+
 TEST_CASE("an amended record keeps what stood there, with when and by whom") {
   const auto program = house();
   Draft draft(program);

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "engine/reading/make_node.hpp"
 #include "engine/reading/read_value.hpp"
 #include "engine/recording/record_yaml.hpp"
 #include "tests/shipped/shipped.hpp"
@@ -21,9 +22,12 @@ std::string typed(const char* name, const char* line) {
   const auto answer = typed_answer(trait(name), line);
   INFO(answer.problem().message);
   REQUIRE(answer);
-  Node record{Node::Kind::map, {}, {}, {}, {{{"a", {}}, *answer}}, {}};
+  Node record = map_node();
+  add_entry(map_below(record, "found"), "a", *answer);
   const std::string text = record_yaml(record);
-  return answer->is_map() ? text : text.substr(3, text.size() - 4);
+  const std::string before = "found:\n  a: ";
+  REQUIRE(text.starts_with(before));
+  return text.substr(before.size(), text.size() - before.size() - 1);
 }
 
 Problem refused(const char* name, const char* line) {
@@ -70,10 +74,10 @@ TEST_CASE("a decimal comma is refused and not taken for two readings") {
 
 TEST_CASE("a value may have a note, its own doubt, and a word that it is true") {
   CHECK(typed("heel_counter", "firm # creased, left only") ==
-        "a:\n  value: \"firm\"\n  note: \"creased, left only\"\n");
-  CHECK(typed("foot_length", "243 mm ± 2 mm") == "a:\n  value: \"243 mm\"\n  doubt: \"2 mm\"\n");
+        "{value: \"firm\", note: \"creased, left only\"}");
+  CHECK(typed("foot_length", "243 mm ± 2 mm") == "{value: \"243 mm\", doubt: \"2 mm\"}");
   CHECK(typed("foot_length", "243 mm +- 2 mm # by tape") ==
-        "a:\n  value: \"243 mm\"\n  doubt: \"2 mm\"\n  note: \"by tape\"\n");
+        "{value: \"243 mm\", doubt: \"2 mm\", note: \"by tape\"}");
   CHECK(std::get<Readings>(value("foot_length", "350 mm !")).confirmed);
 }
 
@@ -88,11 +92,16 @@ TEST_CASE("what a file refuses is refused in the same words") {
   CHECK_FALSE(refused("foot_length", "243").message.empty());
   CHECK(refused("foot_length", "243 mn").hint == "did you mean `mm`?");
   CHECK(refused("numb_feet", "maybe").message == "`maybe` is neither yes nor no");
-  CHECK(refused("heel_counter", "firm !").message == "`confirmed` belongs to a measure");
+  CHECK(refused("foot_length", "243 mm ± 1°").message == "`1°` is an angle, and a length is due");
   CHECK(refused("foot_length", "1\x1b[2J").message == "this holds the control character U+001B");
   CHECK(refused("foot_length", "1\tmm").message == "this holds a tab");
   CHECK(refused("foot_length", std::string(5000, '1').c_str()).message ==
         "an answer has 4096 bytes at most, and this has 5000");
+}
+
+TEST_CASE("what belongs to a measure is refused of everything else") {
+  CHECK(refused("heel_counter", "firm !").message == "`!` belongs to a measure");
+  CHECK(refused("numb_feet", "no ± 1 mm").message == "`±` belongs to a measure");
 }
 
 TEST_CASE("fibres are typed as a label has them, share before or after the name") {
