@@ -57,6 +57,9 @@ struct PromptedLines::Editor {
     ::el_set(line, EL_EDITOR, "emacs");
     ::el_set(line, EL_HIST, ::history, history);
     ::el_set(line, EL_GETCFN, read_character);
+    // Between two lines too keys reach the editor as they are: whoever types ahead, while an answer
+    // goes to the disk, would else have them edited by the terminal.
+    ::el_set(line, EL_SETTY, "-x", "-icanon", "-echo", nullptr);
   }
   ~Editor() {
     ::history_end(history);

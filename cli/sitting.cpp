@@ -58,6 +58,15 @@ Sitting::Sitting(const RecordCommand& command, const Program& program,
       dialogue_(program, draft_, command.languages, today()) {}
 
 ExitStatus Sitting::run() {
+  const ExitStatus status = sit();
+  // By now the terminal is as it was before.
+  if (is_interrupted_) {
+    Interruption::pass_on();
+  }
+  return status;
+}
+
+ExitStatus Sitting::sit() {
   if (const Refused refused = begin()) {
     return *refused;
   }
@@ -250,14 +259,12 @@ void Sitting::greet(bool at_terminal) const {
   }
 }
 
-ExitStatus Sitting::break_off(PromptedLine::Kind kind) const {
+ExitStatus Sitting::break_off(PromptedLine::Kind kind) {
   write_output('\n' + wrapped(fmt::format("What was answered is kept in `{}`, and the same command "
                                           "goes on from there.",
                                           journal_.name()),
                               0, ""));
-  if (kind == PromptedLine::Kind::interrupted) {
-    Interruption::pass_on();
-  }
+  is_interrupted_ = kind == PromptedLine::Kind::interrupted;
   return ExitStatus::answer_is_no;
 }
 

@@ -37,6 +37,7 @@ class Sitting {
  private:
   using Refused = std::optional<ExitStatus>;  // already told of
 
+  ExitStatus sit();
   Refused begin();
   Refused begin_anew();
   Refused go_on();
@@ -46,7 +47,7 @@ class Sitting {
   Refused ask_who(PromptedLines& lines);
   Refused ask_one(PromptedLines& lines);
   void greet(bool at_terminal) const;
-  ExitStatus break_off(PromptedLine::Kind kind) const;
+  ExitStatus break_off(PromptedLine::Kind kind);
   ExitStatus finish();
   ExitStatus write(const std::string& text);
   ExitStatus put_away(const std::string& words);
@@ -66,6 +67,7 @@ class Sitting {
   bool may_replace_ = false;
   bool is_resumed_ = false;
   bool is_done_ = false;  // `finish` was typed
+  bool is_interrupted_ = false;
 };
 
 }  // namespace heelrule

@@ -14,6 +14,7 @@
 #include "engine/recording/typed_answer.hpp"
 #include "engine/recording/typed_command.hpp"
 #include "engine/report/fallback_order.hpp"
+#include "engine/report/place_words.hpp"
 #include "engine/report/text_page.hpp"
 #include "engine/report/wrap.hpp"
 #include "engine/source/characters.hpp"
@@ -22,18 +23,27 @@ namespace heelrule {
 namespace {
 
 constexpr std::string_view first_heading = "The inspection";
+constexpr std::string_view first_section = "inspection";
 
 Turn refusal(Problem problem) { return {{}, {}, std::move(problem), false}; }
 
-// The line by which a journal repeats that something was not seen.
-std::string skip_line(const std::string& reason) {
-  return reason.empty() ? std::string("skip") : "skip " + reason;
+// The reason of `skip REASON`; none if that is not what the words are.
+std::optional<std::string> skip_reason(std::string_view words) {
+  const TypedCommand command = typed_command(words);
+  const auto* skip = std::get_if<Skip>(&command);
+  return skip == nullptr ? std::nullopt : std::optional(skip->reason);
 }
 
 // How an answer was understood, where that differs from what was typed.
 std::string understood(std::string_view typed, const Node& answer) {
   const std::string words = written_words(answer);
   return words == trimmed(typed) ? std::string{} : wrapped(words, 2, "  ");
+}
+
+bool is_level(const Trait& trait, std::string_view words) {
+  const std::vector<Level>& levels = levels_of(trait.kind);
+  return std::any_of(levels.begin(), levels.end(),
+                     [&](const Level& level) { return level.name.value == words; });
 }
 
 bool begins(std::string_view text, std::string_view start) {
@@ -52,6 +62,42 @@ Dialogue::Dialogue(const Program& program, Draft& draft, std::span<const std::st
       languages_(fallback_order(languages, program.rules)),
       today_(std::move(today)) {}
 
+void Dialogue::begin_at_end() {
+  at_ = draft_.fields().size();
+  manner_ = Manner::singly;
+}
+
+bool Dialogue::is_open(std::size_t place) const {
+  return draft_.fields()[place].kind == Field::Kind::trait && draft_.answer(place) == nullptr;
+}
+
+bool Dialogue::is_second_side(std::size_t place) const {
+  return place < draft_.fields().size() && draft_.fields()[place].side == Side::right;
+}
+
+// Where the next question is, once `place` is done with.
+void Dialogue::go_behind(std::size_t place) {
+  at_ = place + 1;
+  if (is_at_end() && manner_ == Manner::in_order) {
+    manner_ = Manner::open_alone;
+  }
+  if (at_ < in_order_until_ || is_second_side(at_)) {
+    return;
+  }
+  switch (manner_) {
+    case Manner::in_order:
+      return;
+    case Manner::open_alone:
+      while (!is_at_end() && !is_open(at_)) {
+        ++at_;
+      }
+      return;
+    case Manner::singly:
+      at_ = draft_.fields().size();
+      return;
+  }
+}
+
 std::size_t Dialogue::section_number(const Field& field) const {
   return field.kind == Field::Kind::head ? 0 : field.section + 1;
 }
@@ -62,11 +108,8 @@ std::string_view Dialogue::ask(const Field& field) const {
 }
 
 std::string Dialogue::heading_words() const {
-  const std::size_t number = section_number(field());
-  const std::string_view words =
-      number == 0 ? first_heading
-                  : heading(draft_.sections()[field().section], program_.rules, languages_);
-  return fmt::format("{} ({} of {})", words, number + 1, draft_.sections().size() + 1);
+  return fmt::format("{} ({} of {})", section_title(field()), section_number(field()) + 1,
+                     draft_.sections().size() + 1);
 }
 
 std::string Dialogue::question() {
@@ -128,17 +171,14 @@ Turn Dialogue::take(std::string_view line) {
     Turn operator()(const Skip& skip) const { return dialogue.skip(skip.reason); }
     Turn operator()(const GoTo& go) const { return dialogue.go_to(go.place); }
     Turn operator()(const Review&) const { return dialogue.review(); }
-    Turn operator()(const Finish&) const { return {{}, {}, std::nullopt, true}; }
+    Turn operator()(const Finish&) const { return dialogue.finish(); }
     Turn operator()(const AnswerBoth& both) const { return dialogue.answer_both(both.words); }
     Turn operator()(const AnswerOne& one) const { return dialogue.keep(one.words); }
   };
   // A level may be called as a command is.
-  if (!is_at_end() && field().kind == Field::Kind::trait) {
-    for (const Level& level : levels_of(program_.rules.traits[field().trait].kind)) {
-      if (level.name.value == trimmed(line)) {
-        return keep(line);
-      }
-    }
+  if (!is_at_end() && field().kind == Field::Kind::trait &&
+      is_level(program_.rules.traits[field().trait], trimmed(line))) {
+    return keep(line);
   }
   return std::visit(Taker{*this}, typed_command(line));
 }
@@ -153,10 +193,10 @@ Problem Dialogue::replay(const JournalEntry& entry) {
     return {fmt::format("there is no `{}` in these rules", entry.key), ""};
   }
   at_ = *found;
-  const bool is_skip = entry.typed == "skip" || entry.typed.starts_with("skip ");
-  const Turn turn =
-      field().kind == Field::Kind::trait && is_skip ? take(entry.typed) : keep(entry.typed);
-  return turn.refused.value_or(Problem{});
+  const auto reason = skip_reason(entry.typed);
+  const bool is_skip = field().kind == Field::Kind::trait && reason &&
+                       !is_level(program_.rules.traits[field().trait], entry.typed);
+  return (is_skip ? skip(*reason) : keep(entry.typed)).refused.value_or(Problem{});
 }
 
 Parsed<Node> Dialogue::read(std::string_view words) const {
@@ -182,22 +222,27 @@ Turn Dialogue::keep(std::string_view words) {
   }
   draft_.fill(at_, *answer);
   JournalEntry kept{key_of(field(), program_.rules), std::string(trimmed(words))};
-  ++at_;
+  go_behind(at_);
   return {understood(words, *answer), {std::move(kept)}, std::nullopt, false};
 }
 
-Turn Dialogue::answer_both(const std::string& words) {
+Turn Dialogue::answer_both(std::string_view words) {
   if (is_at_end() || field().side == Side::none) {
     return refusal({"this has no sides", "write one value"});
   }
-  const auto answer = read(words);
+  if (words.empty()) {
+    return refusal({"`both` has no value", "write it behind: `both VALUE`"});
+  }
+  const auto reason = skip_reason(words);
+  const bool is_skip = reason && !is_level(program_.rules.traits[field().trait], words);
+  const auto answer = is_skip ? not_seen_answer(*reason) : read(words);
   if (!answer) {
     return refusal(answer.problem());
   }
   const std::size_t left = field().side == Side::left ? at_ : at_ - 1;
   draft_.fill_both(left, *answer);
   JournalEntry kept{program_.rules.traits[field().trait].name, std::string(trimmed(words))};
-  at_ = left + 2;
+  go_behind(left + 1);
   return {understood(words, *answer), {std::move(kept)}, std::nullopt, false};
 }
 
@@ -209,62 +254,96 @@ Turn Dialogue::skip(const std::string& reason) {
   if (!answer) {
     return refusal(answer.problem());
   }
-  Turn turn;
-  turn.to_keep.push_back({key_of(field(), program_.rules), skip_line(reason)});
   draft_.fill(at_, *answer);
-  ++at_;
-  return turn;
+  JournalEntry kept{key_of(field(), program_.rules),
+                    std::string(trimmed(fmt::format("skip {}", reason)))};
+  go_behind(at_);
+  return {{}, {std::move(kept)}, std::nullopt, false};
+}
+
+// Whoever breaks off early sees first what is open.
+Turn Dialogue::finish() {
+  const bool is_early = !is_at_end() && open_count() > 0;
+  if (is_early) {
+    at_ = draft_.fields().size();
+    manner_ = manner_ == Manner::in_order ? Manner::open_alone : manner_;
+  }
+  return {{}, {}, std::nullopt, !is_early};
 }
 
 Turn Dialogue::go_on() {
   if (is_at_end()) {
+    std::size_t place = 0;
+    while (place < at_ && !is_open(place)) {
+      ++place;
+    }
+    at_ = place;
     return {};
   }
   // Of the head, Enter alone is an answer: today, or nothing to say.
   if (field().kind == Field::Kind::head && draft_.answer(at_) == nullptr) {
     return keep(field().item == HeadItem::date ? today_ : "");
   }
-  ++at_;
+  go_behind(at_);
   return {};
+}
+
+bool Dialogue::begins_section(std::size_t place) const {
+  const auto& all = draft_.fields();
+  return place == 0 || section_number(all[place - 1]) != section_number(all[place]);
+}
+
+std::string_view Dialogue::section_title(const Field& field) const {
+  return field.kind == Field::Kind::head
+             ? first_heading
+             : heading(draft_.sections()[field.section], program_.rules, languages_);
+}
+
+// Whether the words are the name or the number of the section that a place begins.
+bool Dialogue::names_section(std::string_view words, std::size_t place) const {
+  const Field& field = draft_.fields()[place];
+  const std::string_view name = field.kind == Field::Kind::head
+                                    ? first_section
+                                    : short_name(draft_.sections()[field.section], program_.rules);
+  return begins_section(place) &&
+         (name == words || fmt::format("{}", section_number(field) + 1) == words);
 }
 
 std::optional<std::size_t> Dialogue::place_of(std::string_view words) const {
   const auto& all = draft_.fields();
-  std::optional<std::size_t> by_title;
   for (std::size_t i = 0; i < all.size(); ++i) {
-    const Field& one = all[i];
-    const std::string key = key_of(one, program_.rules);
-    const bool first_of_section = i == 0 || section_number(all[i - 1]) != section_number(one);
-    if (key == words ||
-        (one.kind == Field::Kind::trait && program_.rules.traits[one.trait].name == words)) {
+    if (key_of(all[i], program_.rules) == words || names_section(words, i) ||
+        (all[i].kind == Field::Kind::trait && program_.rules.traits[all[i].trait].name == words)) {
       return i;
     }
-    if (first_of_section) {
-      const bool head = one.kind == Field::Kind::head;
-      const std::string_view name =
-          head ? std::string_view("inspection")
-               : short_name(draft_.sections()[one.section], program_.rules);
-      const std::string_view title =
-          head ? first_heading
-               : heading(draft_.sections()[one.section], program_.rules, languages_);
-      if (name == words || fmt::format("{}", section_number(one) + 1) == words) {
-        return i;
-      }
-      by_title = by_title || !begins(title, words) ? by_title : std::optional(i);
-    }
-    by_title = by_title || !begins(ask(one), words) ? by_title : std::optional(i);
   }
-  return by_title;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    if ((begins_section(i) && begins(section_title(all[i]), words)) || begins(ask(all[i]), words)) {
+      return i;
+    }
+  }
+  return std::nullopt;
 }
 
 Turn Dialogue::go_to(const std::string& place) {
+  if (place == "end") {
+    at_ = draft_.fields().size();
+    return {};
+  }
   if (const auto found = place.empty() ? std::nullopt : place_of(place)) {
     at_ = *found;
     asked_.reset();
+    in_order_until_ = at_;
+    if (names_section(place, at_) ||
+        (begins_section(at_) && begins(section_title(field()), place))) {
+      do {
+        ++in_order_until_;
+      } while (in_order_until_ < draft_.fields().size() && !begins_section(in_order_until_));
+    }
     return {};
   }
   Nearest nearest(place);
-  std::vector<std::string> sections{"inspection"};
+  std::vector<std::string> sections{std::string(first_section)};
   for (const BenchSection& section : draft_.sections()) {
     sections.emplace_back(short_name(section, program_.rules));
     nearest.offer(sections.back());
@@ -302,7 +381,7 @@ Turn Dialogue::tell_how() const {
 std::size_t Dialogue::open_count() const {
   std::size_t open = 0;
   for (std::size_t i = 0; i < draft_.fields().size(); ++i) {
-    open += draft_.fields()[i].kind == Field::Kind::trait && draft_.answer(i) == nullptr ? 1 : 0;
+    open += is_open(i) ? 1 : 0;
   }
   return open;
 }
@@ -313,9 +392,8 @@ Turn Dialogue::review() const {
   std::vector<std::pair<std::string, std::string>> rows;
   for (std::size_t i = 0; i < all.size(); ++i) {
     const Node* answer = draft_.answer(i);
-    const std::string words = answer == nullptr || written_words(*answer).empty()
-                                  ? std::string("open")
-                                  : written_words(*answer);
+    const std::string said = answer == nullptr ? "open" : written_words(*answer);
+    const std::string words = said.empty() ? "none" : said;
     const std::string_view side = all[i].side == Side::none   ? ""
                                   : draft_.is_for_both(i)     ? "both "
                                   : all[i].side == Side::left ? "left "
@@ -325,12 +403,13 @@ Turn Dialogue::review() const {
     } else if (all[i].side == Side::right) {
       rows.back().second += fmt::format(", {}{}", side, words);
     } else {
-      rows.emplace_back(std::string(ask(all[i])), fmt::format("{}{}", side, words));
+      const std::string_view title = all[i].kind == Field::Kind::head
+                                         ? head_title(key_of(all[i], program_.rules))
+                                         : ask(all[i]);
+      rows.emplace_back(std::string(title), fmt::format("{}{}", side, words));
     }
     if (i + 1 == all.size() || section_number(all[i + 1]) != section_number(all[i])) {
-      page.heading(section_number(all[i]) == 0
-                       ? first_heading
-                       : heading(draft_.sections()[all[i].section], program_.rules, languages_));
+      page.heading(section_title(all[i]));
       page.table(std::exchange(rows, {}));
     }
   }
@@ -342,6 +421,7 @@ std::string Dialogue::end_words() const {
   std::string words = open == 0   ? std::string("Everything is answered.")
                       : open == 1 ? std::string("One answer is open.")
                                   : fmt::format("{} answers are open.", open);
+  words += open == 0 ? "" : " Enter alone leads to the first that is open.";
   words +=
       " `finish` writes the record; `review` shows it; `go PLACE` and `back` lead to a "
       "question.";

@@ -29,8 +29,9 @@ class Dialogue {
   Dialogue(const Program& program, Draft& draft, std::span<const std::string> languages,
            std::string today);
 
-  /// Begins at the end, where a person says what to look at again.
-  void begin_at_end() { at_ = draft_.fields().size(); }
+  /// Begins at the end, where a person says what to look at again, and comes back there after each
+  /// answer.
+  void begin_at_end();
 
   /// What is to be shown before the next line is read: a heading where a section begins, the
   /// question, what may be written, and what stands there now. Empty for the second side of a
@@ -48,12 +49,19 @@ class Dialogue {
   Problem replay(const JournalEntry& entry);
 
  private:
+  // Everything in order; once the end was reached, what is open alone; or what was gone to alone.
+  enum class Manner { in_order, open_alone, singly };
+
   bool is_at_end() const { return at_ == draft_.fields().size(); }
+  bool is_open(std::size_t place) const;
+  bool is_second_side(std::size_t place) const;
+  void go_behind(std::size_t place);
   const Field& field() const { return draft_.fields()[at_]; }
   Parsed<Node> read(std::string_view words) const;
   Turn keep(std::string_view words);
   Turn skip(const std::string& reason);
-  Turn answer_both(const std::string& words);
+  Turn answer_both(std::string_view words);
+  Turn finish();
   Turn go_on();
   Turn go_to(const std::string& place);
   Turn tell_how() const;
@@ -63,13 +71,18 @@ class Dialogue {
   std::size_t section_number(const Field& field) const;
   std::string_view ask(const Field& field) const;
   std::optional<std::size_t> place_of(std::string_view words) const;
+  bool begins_section(std::size_t place) const;
+  bool names_section(std::string_view words, std::size_t place) const;
+  std::string_view section_title(const Field& field) const;
   std::size_t open_count() const;
 
   const Program& program_;
   Draft& draft_;
   std::vector<std::string> languages_;
   std::string today_;
+  Manner manner_ = Manner::in_order;
   std::size_t at_ = 0;
+  std::size_t in_order_until_ = 0;    // of a section that was gone to, whatever the manner
   std::optional<std::size_t> asked_;  // the place whose question was shown last
 };
 

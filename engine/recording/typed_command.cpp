@@ -40,13 +40,14 @@ std::string_view command_help() {
   246, 247 mm      readings taken again
   firm # creased   a value with a note
   131 mm !         unusual, and true
-  both firm        left and right alike
+  both firm        left and right alike, one reading of the two
   Enter alone      go on; what stands here stays, what is open stays open
-  skip REASON      not seen, and why
+  skip REASON      not seen, and why; `both skip REASON` of both sides
   back             the question before
-  go PLACE         a section or a trait, by its name or the start of its title
+  go PLACE         a section or a trait, by its name or the start of its title;
+                   `go end` leads to the end
   review           what was answered, and what is open
-  finish           write the record
+  finish           write the record; first it is said what is open
   ?                how to take it, and this list
 )";
 }

@@ -58,7 +58,25 @@ class JsonReporter {
         .text("shoe", inspection_.shoe_label)
         .text("marked", inspection_.shoe_marked)
         .text("note", inspection_.note);
+    amendments();
     json_.end_object();
+  }
+
+  void amendments() {
+    if (inspection_.amendments.empty()) {
+      return;
+    }
+    json_.key("amended").begin_array();
+    for (const Amendment& one : inspection_.amendments) {
+      json_.begin_object();
+      json_.text("answer", one.answer)
+          .text("was", one.was)
+          .text("when", one.when)
+          .text("by", one.by)
+          .text("because", one.because);
+      json_.end_object();
+    }
+    json_.end_array();
   }
 
   void safety() {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "engine/quantity/decimal.hpp"
+#include "engine/report/amendment_words.hpp"
 #include "engine/report/client_data.hpp"
 #include "engine/report/finding_data.hpp"
 #include "engine/report/missed_data.hpp"
@@ -35,6 +36,7 @@ class ReportData {
     data_.markup("sole_picture", sole_picture(subject_));
     add_findings(subject_, data_);
     add_readings(subject_, data_);
+    amendments();
     advice();
     add_missed(subject_, data_);
     add_client_words(subject_, data_);
@@ -116,6 +118,12 @@ class ReportData {
       all.words("points", points_words(program_, verdict_));
       sum(verdict_.score, all);
     }
+  }
+
+  void amendments() {
+    const auto words = amendment_words(program_.rules, inspection_, subject_.languages);
+    data_.fact("any_amended", !words.empty());
+    data_.each("amended", words);
   }
 
   void advice() {

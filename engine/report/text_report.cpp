@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "engine/report/account.hpp"
+#include "engine/report/amendment_words.hpp"
 #include "engine/report/doubt_account.hpp"
 #include "engine/report/text_page.hpp"
 #include "engine/report/verdict_words.hpp"
@@ -54,32 +55,13 @@ class TextWriter {
   }
 
  private:
-  // The question that an amendment is about, and its side.
-  std::string amended_words(const Amendment& amendment) const {
-    std::string_view name = amendment.answer;
-    std::string_view side;
-    for (const std::string_view one : {"left", "right"}) {
-      if (name.ends_with(fmt::format(".{}", one))) {
-        name.remove_suffix(one.size() + 1);
-        side = one;
-      }
-    }
-    const auto trait = program_.rules.find_trait(name);
-    if (!trait) {
-      return amendment.answer;
-    }
-    return fmt::format("{}{}{}{}", program_.rules.traits[*trait].ask.in(languages_),
-                       side.empty() ? "" : " (", side, side.empty() ? "" : ")");
-  }
-
   void amendments() {
-    if (!inspection_.amendments.empty()) {
+    const auto words = amendment_words(program_.rules, inspection_, languages_);
+    if (!words.empty()) {
       page_.heading("Amended after it was recorded");
     }
-    for (const Amendment& one : inspection_.amendments) {
-      page_.item(fmt::format("{}. It was: {}. Changed by {} on {}{}{}.", amended_words(one),
-                             one.was, one.by, one.when, one.because.empty() ? "" : ": ",
-                             one.because));
+    for (const std::string& one : words) {
+      page_.item(one);
     }
   }
 

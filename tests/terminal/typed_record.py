@@ -6,11 +6,12 @@ LINE = re.compile(r"^  (\w+): (.*?)\s*$")
 
 
 def parts(text):
-    """The pieces of a text between commas that stand in no bracket."""
-    depth, piece, found = 0, "", []
+    """The pieces of a text between commas that stand in no bracket and no quotes."""
+    depth, quoted, piece, found = 0, False, "", []
     for sign in text:
+        quoted ^= sign == '"'
         depth += (sign in "{[") - (sign in "}]")
-        if sign == "," and depth == 0:
+        if sign == "," and depth == 0 and not quoted:
             found.append(piece.strip())
             piece = ""
         else:
@@ -25,18 +26,20 @@ def pairs(text):
 
 def typed(value):
     """A value of a record as it is typed."""
+    if value.startswith('"'):
+        return value[1:-1]
     if value.startswith("["):
         return value[1:-1]
     if not value.startswith("{"):
         return value
     inner = pairs(value)
     if "not seen" in inner:
-        return f"skip {inner['not seen']}"
+        return f"skip {typed(inner['not seen'])}"
     if "value" in inner:
         line = typed(inner["value"])
         line += f" ± {inner['doubt']}" if "doubt" in inner else ""
         line += " !" if inner.get("confirmed") == "yes" else ""
-        return line + (f" # {inner['note']}" if "note" in inner else "")
+        return line + (f" # {typed(inner['note'])}" if "note" in inner else "")
     return ", ".join(f"{fibre} {share}" for fibre, share in inner.items())
 
 

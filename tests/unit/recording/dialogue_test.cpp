@@ -141,6 +141,58 @@ TEST_CASE("Enter alone leaves open what is open, and keeps what stands there") {
   CHECK(other.dialogue.question().find("5 answers are open.") != std::string::npos);
 }
 
+TEST_CASE("once everything was asked, what is open is asked alone") {
+  Bench bench;
+  bench.lines({"", "", "", "", "", "", "no", "", "laces", "", "246 mm"});
+  CHECK(bench.dialogue.prompt() == "what next> ");
+  CHECK(bench.dialogue.question().find("2 answers are open. Enter alone leads to the first") !=
+        std::string::npos);
+  bench.lines({""});
+  CHECK(bench.dialogue.question().find("Worn?") != std::string::npos);
+  bench.lines({"yes"});
+  CHECK(bench.dialogue.prompt() == "left> ");
+  bench.lines({"243 mm"});
+  CHECK(bench.dialogue.prompt() == "right> ");
+  bench.lines({""});
+  CHECK(bench.dialogue.question().find("Everything is answered.") != std::string::npos);
+  bench.lines({""});
+  CHECK(bench.dialogue.prompt() == "what next> ");
+}
+
+TEST_CASE("whoever finishes early is first told what is open") {
+  Bench bench;
+  bench.lines({"", "", "", "", "", "", "no"});
+  CHECK_FALSE(bench.type("finish").finished);
+  CHECK(bench.dialogue.question().find("4 answers are open.") != std::string::npos);
+  CHECK(bench.type("finish").finished);
+}
+
+TEST_CASE("in a record that is amended each change leads back to the end") {
+  Bench bench;
+  bench.dialogue.begin_at_end();
+  bench.lines({"go worn", "no"});
+  CHECK(bench.dialogue.prompt() == "what next> ");
+  bench.lines({"go foot", "243 mm"});
+  CHECK(bench.dialogue.prompt() == "right> ");
+  bench.lines({""});
+  CHECK(bench.dialogue.prompt() == "what next> ");
+  bench.lines({"go inspection.note", "go end"});
+  CHECK(bench.dialogue.prompt() == "what next> ");
+  bench.lines({"go look", "", "laces"});
+  CHECK(bench.dialogue.prompt() == "what next> ");
+}
+
+TEST_CASE("both sides may be skipped at once, with one reason") {
+  Bench bench;
+  bench.lines({"go foot", "both skip no tape at hand"});
+  CHECK(bench.kept.back() == JournalEntry{"foot", "skip no tape at hand"});
+  CHECK(bench.yaml().find("foot: {\"not seen\": \"no tape at hand\"}") != std::string::npos);
+  Bench again;
+  CHECK(again.dialogue.replay(bench.kept.back()).message.empty());
+  CHECK(again.yaml() == Bench{}.lines({"go foot", "both skip no tape at hand"}).yaml());
+  CHECK(bench.lines({"go foot"}).type("both").refused->message == "`both` has no value");
+}
+
 TEST_CASE("a level that is called as a command is an answer where it is one") {
   Bench bench;
   bench.lines({"go closed_by", "back"});

@@ -92,7 +92,8 @@ TEST_CASE("what a file refuses is refused in the same words") {
   CHECK_FALSE(refused("foot_length", "243").message.empty());
   CHECK(refused("foot_length", "243 mn").hint == "did you mean `mm`?");
   CHECK(refused("numb_feet", "maybe").message == "`maybe` is neither yes nor no");
-  CHECK(refused("foot_length", "243 mm ± 1°").message == "`1°` is an angle, and a length is due");
+  CHECK(refused("foot_length", "243 mm ± 1°").message ==
+        "`1°` is an angle, and a length is due here");
   CHECK(refused("foot_length", "1\x1b[2J").message == "this holds the control character U+001B");
   CHECK(refused("foot_length", "1\tmm").message == "this holds a tab");
   CHECK(refused("foot_length", std::string(5000, '1').c_str()).message ==
