@@ -41,8 +41,8 @@ class Sitting {
   Refused begin();
   Refused begin_anew();
   Refused go_on();
-  Problem replay(const JournalEntry& entry);
-  void take_note(const JournalEntry& entry);
+  Problem replay(const JournalEntry& kept);
+  void take_note(const JournalEntry& kept);
   Refused keep(std::span<const JournalEntry> entries);
   Refused ask_who(PromptedLines& lines);
   Refused ask_one(PromptedLines& lines);

@@ -11,6 +11,7 @@
 #include "engine/report/fallback_order.hpp"
 #include "engine/report/fill_template.hpp"
 #include "engine/report/page_frame.hpp"
+#include "engine/source/characters.hpp"
 
 namespace heelrule {
 
@@ -18,6 +19,18 @@ std::string_view paper_sheet_style();
 std::string_view paper_sheet_template();
 
 namespace {
+
+constexpr std::size_t half_a_column = 29;  // characters, a box being as wide as four
+constexpr std::size_t box = 4;
+
+// Whether the boxes of both sides stand side by side.
+bool fits_half(const std::vector<std::string>& boxes) {
+  std::size_t width = 0;
+  for (const std::string& words : boxes) {
+    width += character_count(words) + box;
+  }
+  return width > 0 && width <= half_a_column;
+}
 
 class PaperSheet {
  public:
@@ -30,7 +43,7 @@ class PaperSheet {
     const std::string title(rules_.title.in(languages_));
     PageData data;
     data.words("title", title);
-    data.words("edition", rules_.edition);
+    data.words("rules", fmt::format("{} {}", rules_.short_name(), rules_.edition));
     for (const BenchSection& section : order_) {
       PageData& part = data.add("sections");
       part.words("heading", heading(section, rules_, languages_));
@@ -47,7 +60,7 @@ class PaperSheet {
     frame.running_left = title;
     frame.running_right = rules_.edition;
     frame.kind = "sheet";
-    frame.style = paper_sheet_style();
+    frame.own_style = paper_sheet_style();
     frame.body = *fill_template(paper_sheet_template(), data);
     return framed_page(frame);
   }
@@ -69,7 +82,10 @@ class PaperSheet {
     } else {
       answer(question, "", data.add("answers"));
     }
-    data.fact("in_boxes", !choices(question).empty());
+    const auto boxes = choices(question);
+    data.fact("in_boxes", !boxes.empty());
+    data.fact("short", !boxes.empty() && !question.sided());
+    data.fact("abreast", question.sided() && fits_half(boxes));
     ruler(question, data);
   }
 

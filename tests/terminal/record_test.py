@@ -16,6 +16,7 @@ import stat
 import subprocess
 import sys
 import tempfile
+import termios
 
 from terminal import Terminal
 from typed_record import answers, filled
@@ -175,6 +176,31 @@ def test_keys_edit_a_line_and_call_back_earlier_ones(bench):
     text = bench.file.read_text(encoding="utf-8")
     assert 'foot_length: {left: "254 mm", right: "254 mm"}' in text, text
     assert 'note: "für den Bä"' in text, text
+
+
+def test_keys_typed_ahead_are_edited_too(bench):
+    terminal = bench.sit_down()
+    terminal.prompt()
+    ahead = [*SHORT[:6], "244 mmx\x7f\x01\x06\x06\x7f5", "246 mm", "both 252 mm # Bären\x7f\x7f\x7f\x7fä"]
+    os.write(terminal.master, "".join(line + "\r" for line in ahead).encode())
+    terminal.expect("what next> ")
+    terminal.type("finish")
+    assert terminal.wait() == 0
+    text = bench.file.read_text(encoding="utf-8")
+    assert 'left: "254 mm"' in text and 'note: "Bä"' in text, text
+
+
+def test_the_terminal_is_left_as_it_was(bench):
+    for stop in (b"\x03", b"\x04", b"finish\rfinish\r"):
+        terminal = bench.sit_down()
+        terminal.prompt()
+        assert not termios.tcgetattr(terminal.master)[3] & termios.ICANON
+        os.write(terminal.master, stop)
+        terminal.expect("pair.yaml")
+        terminal.process.wait(60)
+        asked_for = termios.ICANON | termios.ECHO | termios.ISIG
+        assert termios.tcgetattr(terminal.master)[3] & asked_for == asked_for, stop
+        os.close(terminal.master)
 
 
 def test_refused_at_once_and_asked_again(bench):
