@@ -28,7 +28,8 @@ Effect EffectSums::effect() const {
     return {};
   }
   const auto share = [&](double part) { return std::clamp(part / variance, 0.0, 1.0); };
-  return {share(variance - from_second_ / values), share(from_first_ / values)};
+  const double total = share(from_first_ / values);
+  return {std::min(share(variance - from_second_ / values), total), total};
 }
 
 }  // namespace heelrule

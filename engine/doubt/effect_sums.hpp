@@ -21,7 +21,8 @@ class EffectSums {
   /// One draw: the result of sample A, of sample B, and of A with this input of B.
   void add(double of_first, double of_second, double of_mixed);
 
-  /// The shares; none where the result never varied. Draws are few, so each share is cut to 0 to 1.
+  /// The shares; none where the result never varied. Draws are few, so each share is cut to 0 to 1,
+  /// and a first share that chance brought above its total, which is known better, is cut to it.
   Effect effect() const;
 
  private:

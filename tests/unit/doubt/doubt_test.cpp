@@ -9,6 +9,7 @@
 #include "engine/doubt/conformity.hpp"
 #include "engine/quantity/deviate.hpp"
 #include "engine/quantity/random_stream.hpp"
+#include "engine/scoring/grade.hpp"
 #include "tests/unit/doubt/doubted.hpp"
 
 namespace heelrule {
@@ -219,6 +220,49 @@ TEST_CASE("of what is said with a chance, so large a share is true") {
     REQUIRE(often > 200);
     CHECK(static_cast<double>(was_true) / often == Approx(tenth / 10.0 + 0.05).margin(0.08));
   }
+}
+
+// The whole way: two gaps as they truly are, read with 1.5 mm of doubt, graded, and the grade that
+// is stated held against that of the truth. Nothing was known of the gaps before but that they lie
+// anywhere in 17 mm.
+TEST_CASE("of the grades that are stated with a chance, so many are true") {
+  Doubted sample = doubted(house("  a: {ask: A, measure: mm, doubt: 1.5 mm}\n"
+                                 "  b: {ask: B, measure: mm, doubt: 1.5 mm}\n",
+                                 rule("a", "3", window) + rule("b", "2", window)),
+                           "{a: 12 mm, b: 12 mm}");
+  const auto with = [&](double a, double b) {
+    std::get<Readings>(sample.inspection.observations[0].value).stored = {a};
+    std::get<Readings>(sample.inspection.observations[1].value).stored = {b};
+    return grade(sample.program, sample.inspection);
+  };
+  double expected = 0;
+  double variance = 0;
+  int are_true = 0;
+  int clear = 0;
+  int clear_and_true = 0;
+  for (std::uint32_t i = 0; i < 200; ++i) {
+    const RandomWords words = random_words({i, 1, 0, 0}, {11, 11});
+    const double a = 4 + 17 * open_fraction(words[0]);
+    const double b = 4 + 17 * open_fraction(words[1]);
+    const Verdict truth = with(a, b);
+    const Verdict read = with(a + 1.5 * normal_deviate(open_fraction(words[2])),
+                              b + 1.5 * normal_deviate(open_fraction(words[3])));
+    const Doubt doubt = doubt_of(sample.program, sample.inspection, read);
+    const double chance = doubt.grades[*read.grade].chance;
+    expected += chance;
+    variance += chance * (1 - chance);
+    are_true += read.grade == truth.grade ? 1 : 0;
+    for (std::size_t f = 0; f < 2; ++f) {
+      if (doubt.findings[f].is_clear) {
+        ++clear;
+        clear_and_true += read.findings[f].status == truth.findings[f].status ? 1 : 0;
+      }
+    }
+  }
+  CHECK(variance > 10);  // else it would show nothing
+  CHECK(are_true == Approx(expected).margin(3 * std::sqrt(variance)));
+  CHECK(clear > 100);
+  CHECK(clear_and_true >= 0.95 * clear);
 }
 
 }  // namespace

@@ -64,6 +64,14 @@ TEST_CASE("the shares of Ishigami's function come out") {
   }
 }
 
+// Two draws with a variance of 1: 1 - 1/4 would be the first share, and 1/4 is the total.
+TEST_CASE("an input brings about no more alone than with others, however few the draws") {
+  EffectSums few;
+  few.add(1, 1, 0);
+  few.add(-1, -1, -1);
+  CHECK(few.effect() == Effect{0.25, 0.25});
+}
+
 TEST_CASE("a result that never varies is nobody's doing") {
   EffectSums sums;
   for (int i = 0; i < 100; ++i) {
