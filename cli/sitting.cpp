@@ -9,11 +9,13 @@
 #include "cli/files.hpp"
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
+#include "engine/page/tree_json.hpp"
 #include "engine/quantity/trimmed.hpp"
 #include "engine/reading/read_inspection.hpp"
 #include "engine/recording/journal_keys.hpp"
 #include "engine/recording/record_yaml.hpp"
 #include "engine/recording/typed_answer.hpp"
+#include "engine/report/json_writer.hpp"
 #include "engine/report/wrap.hpp"
 #include "engine/source/show_diagnostic.hpp"
 
@@ -35,6 +37,18 @@ std::optional<ExitStatus> refuse(const Problem& problem, ExitStatus status) {
 std::string in_words(const Problem& problem) {
   return wrapped(problem.message, 2, "  ") +
          (problem.hint.empty() ? std::string{} : wrapped(problem.hint, 2, "  "));
+}
+
+// As `read_record_tree` tells them apart.
+bool is_json(std::string_view text) {
+  const std::size_t first = text.find_first_not_of(" \t\r\n");
+  return first != std::string_view::npos && text[first] == '{';
+}
+
+std::string record_json(const Node& record) {
+  JsonWriter json;
+  write_tree(json, record);
+  return json.take() + "\n";
 }
 
 // The checksum of a file as it is now; empty where there is none.
@@ -191,6 +205,11 @@ Sitting::Refused Sitting::keep(std::span<const JournalEntry> entries) {
                          : refuse(journal_.append(entries), ExitStatus::cannot_write);
 }
 
+// Nobody answers what could not be asked.
+Sitting::Refused Sitting::say(std::string_view words) {
+  return write_output(words) == ExitStatus::done ? std::nullopt : Refused(ExitStatus::io_error);
+}
+
 Sitting::Refused Sitting::ask_who(PromptedLines& lines) {
   struct Asked {
     std::string_view question;
@@ -201,7 +220,9 @@ Sitting::Refused Sitting::ask_who(PromptedLines& lines) {
        {Asked{"Who amends the record? Your code, such as A-02", journal_keys::by, &Amender::by},
         Asked{"Why? Enter alone gives no reason", journal_keys::because, &Amender::because}}) {
     do {
-      write_output('\n' + wrapped(asked.question, 0, ""));
+      if (const Refused unsaid = say('\n' + wrapped(asked.question, 0, ""))) {
+        return unsaid;
+      }
       const PromptedLine line = lines.next("> ");
       ++lines_read_;
       if (line.kind != PromptedLine::Kind::typed) {
@@ -226,7 +247,9 @@ Sitting::Refused Sitting::ask_who(PromptedLines& lines) {
 }
 
 Sitting::Refused Sitting::ask_one(PromptedLines& lines) {
-  write_output(dialogue_.question());
+  if (const Refused unsaid = say(dialogue_.question())) {
+    return unsaid;
+  }
   const PromptedLine line = lines.next(dialogue_.prompt());
   ++lines_read_;
   if (line.kind != PromptedLine::Kind::typed) {
@@ -242,9 +265,8 @@ Sitting::Refused Sitting::ask_one(PromptedLines& lines) {
   if (const Refused failed = keep(turn.to_keep)) {
     return failed;
   }
-  write_output(turn.refused ? in_words(*turn.refused) : turn.words);
   is_done_ = turn.finished;
-  return std::nullopt;
+  return say(turn.refused ? in_words(*turn.refused) : turn.words);
 }
 
 void Sitting::greet(bool at_terminal) const {
@@ -285,8 +307,8 @@ ExitStatus Sitting::finish() {
 
 // What is written is read once more, so that no record leaves here that cannot be graded.
 std::optional<std::string> Sitting::record_text() const {
-  std::string text =
-      record_yaml(draft_.record(found_ ? std::optional<Amender>(amender_) : std::nullopt));
+  const Node record = draft_.record(found_ ? std::optional<Amender>(amender_) : std::nullopt);
+  std::string text = found_ && is_json(found_->text) ? record_json(record) : record_yaml(record);
   Sources sources;
   const auto inspection =
       load_inspection(sources, sources.add(command_.file, text), program_.rules);

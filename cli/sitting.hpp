@@ -6,6 +6,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 
 #include "cli/command_line.hpp"
 #include "cli/exit_status.hpp"
@@ -44,6 +45,7 @@ class Sitting {
   Problem replay(const JournalEntry& kept);
   void take_note(const JournalEntry& kept);
   Refused keep(std::span<const JournalEntry> entries);
+  static Refused say(std::string_view words);
   Refused ask_who(PromptedLines& lines);
   Refused ask_one(PromptedLines& lines);
   void greet(bool at_terminal) const;

@@ -222,8 +222,22 @@ Turn Dialogue::keep(std::string_view words) {
   }
   draft_.fill(at_, *answer);
   JournalEntry kept{key_of(field(), program_.rules), std::string(trimmed(words))};
+  std::string said = understood(words, *answer) + referral(field(), *answer);
   go_behind(at_);
-  return {understood(words, *answer), {std::move(kept)}, std::nullopt, false};
+  return {std::move(said), {std::move(kept)}, std::nullopt, false};
+}
+
+// What a yes to a safety question calls for is said at once, and not in the report alone.
+std::string Dialogue::referral(const Field& field, const Node& answer) const {
+  const auto& safety = program_.rules.safety;
+  const Node* value = answer.find("value");
+  const std::string& said = value == nullptr ? answer.text : value->text;
+  if (field.kind == Field::Kind::head || field.trait >= safety.size() || said != "yes") {
+    return {};
+  }
+  return wrapped(fmt::format("See a licensed practitioner first: {}",
+                             safety[field.trait].referral.in(languages_)),
+                 2, "  ");
 }
 
 Turn Dialogue::answer_both(std::string_view words) {
@@ -242,8 +256,9 @@ Turn Dialogue::answer_both(std::string_view words) {
   const std::size_t left = field().side == Side::left ? at_ : at_ - 1;
   draft_.fill_both(left, *answer);
   JournalEntry kept{program_.rules.traits[field().trait].name, std::string(trimmed(words))};
+  std::string said = understood(words, *answer) + referral(field(), *answer);
   go_behind(left + 1);
-  return {understood(words, *answer), {std::move(kept)}, std::nullopt, false};
+  return {std::move(said), {std::move(kept)}, std::nullopt, false};
 }
 
 Turn Dialogue::skip(const std::string& reason) {

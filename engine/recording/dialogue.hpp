@@ -67,6 +67,7 @@ class Dialogue {
   Turn tell_how() const;
   Turn review() const;
   std::string end_words() const;
+  std::string referral(const Field& field, const Node& answer) const;
   std::string heading_words() const;
   std::size_t section_number(const Field& field) const;
   std::string_view ask(const Field& field) const;

@@ -378,6 +378,23 @@ def test_amend_keeps_what_was_there(bench):
     assert "Amended after it was recorded" in report and "It was: 243 mm" in report, report
 
 
+def test_what_cannot_be_shown_is_not_asked(bench):
+    with open("/dev/full", "w", encoding="utf-8") as full:
+        done = subprocess.run([bench.program, "record", TOE_SPACE, "--to", "pair.yaml"], cwd=bench.folder, stdout=full,
+                              input="\n" * 20, stderr=subprocess.PIPE, text=True, timeout=60, check=False)
+    assert done.returncode == 74 and done.stderr.count("cannot write to standard output") == 1, done
+
+
+def test_an_amended_record_stays_what_it_was(bench):
+    record = bench.folder / "pair.json"
+    record.write_text('{"inspection": {"client": "C-014"}, "found": {"insole_length": "252 mm"}}', encoding="utf-8")
+    done = bench.run("record", "--amend", "pair.json", TOE_SPACE, lines=["A-02", "", "go insole_length", "both 25 cm", "finish"])
+    assert done.returncode == 0, done.stderr
+    written = json.loads(record.read_text(encoding="utf-8"))
+    assert written["found"] == {"insole_length": "25 cm"}, written
+    assert written["amended"][0]["was"] == "252 mm", written
+
+
 def test_amend_is_not_begun_on_one_record_and_ended_on_another(bench):
     bench.run("record", TOE_SPACE, "--to", "pair.yaml", lines=SHORT)
     amend = ["record", "--amend", "pair.yaml", TOE_SPACE]

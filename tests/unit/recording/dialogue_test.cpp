@@ -159,6 +159,17 @@ TEST_CASE("once everything was asked, what is open is asked alone") {
   CHECK(bench.dialogue.prompt() == "what next> ");
 }
 
+TEST_CASE("a yes to a safety question says at once who comes first") {
+  Bench bench;
+  bench.lines({"go numb"});
+  CHECK(bench.type("no").words.empty());
+  bench.lines({"go numb"});
+  CHECK(bench.type("yes").words == "  See a licensed practitioner first: See somebody.\n");
+  bench.lines({"go numb"});
+  CHECK(bench.type("y # both feet").words ==
+        "  yes (note: both feet)\n  See a licensed practitioner first: See somebody.\n");
+}
+
 TEST_CASE("whoever finishes early is first told what is open") {
   Bench bench;
   bench.lines({"", "", "", "", "", "", "no"});
