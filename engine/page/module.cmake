@@ -56,14 +56,18 @@ struct lightweight_mutex {
   set(${folder} ${made} PARENT_SCOPE)
 endfunction()
 
-# What a page has no use for: files, other layouts, and what would bring a library with it. The linker
-# leaves out the rest that is not reached.
+# What a page has no use for: files, draws of doubtful readings, other layouts, and what would bring a library
+# with it. The linker leaves out the rest that is not reached; what is listed here need not be compiled first, and
+# is taken off the list when the linker misses it.
 set(heelrule_page_floors quantity source model fitting reading formula scoring doubt report recording page)
 set(heelrule_page_leaves_out
-  "reading/(csv_|json_lines|line_|load_|quick_json|row_filler|yaml_)"
-  "report/(.*_(data|page|ruler|text)|agreement_|fault_line|fill_template|fitting_json|page_frame|ratings_|report_|school_mark)"
-  "report/(text_|verdict_lines|verdict_table|without_client)"
-  "recording/blank_")
+  "quantity/(deviate|random_)"
+  "reading/(csv_|json_lines|json_scanner|line_|load_|make_node|plain_value|quick_json|quoted_text|read_marking|row_filler|written_value|yaml_)"
+  "doubt/(doubt|draws|effect_sums|linear|sensitivity|tally)\\."
+  "report/(.*_(data|page|ruler|text)|agreement_|class_|fault_line|fill_template|finding_lines|finding_table|fitting_json|fitting_names)"
+  "report/(mark_|named_measure|page_frame|page_quotes|pass_|ratings_|recorded_words|report_|rule_proposal|safety_parts|school_)"
+  "report/(text_|then_and_now|verdict_lines|verdict_table|verdict_words|without_client|wrap)"
+  "recording/(blank_|dialogue|draft|field|journal_|paper_|record_yaml|typed_)")
 
 # heelrule_page_module(TARGET): makes the module of the sources of TARGET.
 function(heelrule_page_module target)
