@@ -52,8 +52,7 @@ class Grading {
       worsen(ExitStatus::answer_is_no);
     }
     std::optional<Doubt> doubt;
-    // A page tells nothing of it yet, and it costs more than all the rest.
-    if (!command_.exactly && command_.as != ReportKind::html) {
+    if (!command_.exactly && command_.as != ReportKind::csv) {
       doubt = doubt_of(program_, *inspection, verdict);
     }
     records_.push_back({*std::move(inspection), std::move(verdict), std::move(doubt)});

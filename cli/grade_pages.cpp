@@ -9,6 +9,7 @@
 #include "cli/files.hpp"
 #include "cli/load_program.hpp"
 #include "cli/load_record.hpp"
+#include "engine/doubt/doubt.hpp"
 #include "engine/report/graded_page.hpp"
 #include "engine/report/summary_page.hpp"
 #include "engine/report/without_client.hpp"
@@ -86,7 +87,11 @@ class PageRun {
       inspection = without_client(*std::move(inspection));
     }
     Verdict verdict = grade(program_, *inspection);
-    earlier_ = GradedRecord{*std::move(inspection), std::move(verdict)};
+    std::optional<Doubt> doubt;
+    if (!command_.exactly) {
+      doubt = doubt_of(program_, *inspection, verdict);
+    }
+    earlier_ = GradedRecord{*std::move(inspection), std::move(verdict), std::move(doubt)};
   }
 
   std::string wanted_name(const Inspection& about) const {

@@ -11,13 +11,22 @@
 namespace heelrule {
 namespace {
 
-constexpr double narrowest = 280;  // pixels
-constexpr double letters = 12;     // height of the letters
-constexpr double row_height = 15;
-constexpr double bar_height = 16;
-constexpr double stem = 8;  // of a notch, above the bar
 constexpr double most_strokes = 30;
 constexpr double far_away = 2;  // stretches of the cuts
+
+// In pixels.
+struct RulerSizes {
+  double narrowest = 280;
+  double letters = 12;  // height of the letters
+  double row_height = 15;
+  double bar_height = 16;
+  double stem = 8;        // of a notch, above the bar
+  double pointer = 4;     // half of its width
+  bool has_words = true;  // of readings and bands
+  std::string_view kind = "ruler";
+};
+
+constexpr RulerSizes small{150, 9, 10, 9, 6, 3, false, "ruler small"};
 
 double stretch_of_cuts(const Ruler& ruler) {
   const std::size_t cuts = ruler.bands.size() - 1;
@@ -29,18 +38,19 @@ double stretch_of_cuts(const Ruler& ruler) {
 
 class RulerDrawing {
  public:
-  explicit RulerDrawing(const Ruler& ruler) : ruler_(ruler), reach_(reach(ruler)) {
+  RulerDrawing(const Ruler& ruler, const RulerSizes& sizes)
+      : ruler_(ruler), sizes_(sizes), reach_(reach(ruler)) {
     place_notches();
     place_bands();
-    top_ = static_cast<double>(row_count(notch_places_)) * row_height + stem;
-    foot_ = top_ + bar_height;
-    name_top_ = foot_ + 6 + static_cast<double>(row_count(cut_places_)) * row_height;
+    top_ = height_of(notch_places_) + sizes.stem;
+    foot_ = top_ + sizes.bar_height;
+    name_top_ = foot_ + (sizes.has_words ? 6 : 2) + height_of(cut_places_);
   }
 
   std::string draw() {
-    const double height = name_top_ + static_cast<double>(row_count(name_places_)) * row_height + 4;
+    const double height = name_top_ + height_of(name_places_) + (sizes_.has_words ? 4 : 0);
     SvgWriter svg =
-        SvgWriter::stretching({ruler_.id, ruler_.title, description()}, height, "ruler");
+        SvgWriter::stretching({ruler_.id, ruler_.title, description()}, height, sizes_.kind);
     draw_bands(svg);
     draw_strokes(svg);
     draw_notches(svg);
@@ -48,6 +58,10 @@ class RulerDrawing {
   }
 
  private:
+  double height_of(const std::vector<LabelPlace>& places) const {
+    return static_cast<double>(row_count(places)) * sizes_.row_height;
+  }
+
   double share(double value) const {
     const double part = (value - reach_.from) / (reach_.to - reach_.from);
     return 100 * std::clamp(part, 0.0, 1.0);
@@ -68,12 +82,45 @@ class RulerDrawing {
     std::stable_sort(notches_.begin(), notches_.end(), [&](std::size_t a, std::size_t b) {
       return ruler_.notches[a].value < ruler_.notches[b].value;
     });
+    if (!sizes_.has_words) {
+      return;
+    }
     std::vector<Label> labels;
     for (const std::size_t i : notches_) {
       const RulerNotch& notch = ruler_.notches[i];
-      labels.push_back({share(notch.value), label_width(notch.words, letters)});
+      labels.push_back({share(notch.value), label_width(notch.words, sizes_.letters)});
     }
-    notch_places_ = in_rows(labels, narrowest);
+    notch_places_ = beside_their_lines(labels);
+  }
+
+  // Words that run into each other would lie on each other's lines. Two of them stand to the left
+  // and to the right of theirs; more of them go down like stairs, away from the nearer edge.
+  std::vector<LabelPlace> beside_their_lines(const std::vector<Label>& labels) const {
+    std::vector<LabelPlace> places = in_rows(labels, sizes_.narrowest);
+    if (row_count(places) < 2) {
+      return places;
+    }
+    const auto has_room = [&](const Label& label, Anchor anchor) {
+      const double room = anchor == Anchor::end ? label.at : 100 - label.at;
+      return label.width <= room / 100 * sizes_.narrowest;
+    };
+    const auto all_have_room = [&](Anchor anchor) {
+      return std::all_of(labels.begin(), labels.end(),
+                         [&](const Label& label) { return has_room(label, anchor); });
+    };
+    const std::size_t count = labels.size();
+    if (count == 2 && has_room(labels[0], Anchor::end) && has_room(labels[1], Anchor::start)) {
+      return {{0, Anchor::end, labels[0].at}, {0, Anchor::start, labels[1].at}};
+    }
+    const bool to_the_right = all_have_room(Anchor::start);
+    if (!to_the_right && !all_have_room(Anchor::end)) {
+      return places;
+    }
+    for (std::size_t i = 0; i < count; ++i) {
+      places[i] = {to_the_right ? count - 1 - i : i, to_the_right ? Anchor::start : Anchor::end,
+                   labels[i].at};
+    }
+    return places;
   }
 
   void place_bands() {
@@ -81,28 +128,33 @@ class RulerDrawing {
     std::vector<Label> cuts;
     for (std::size_t i = 0; i < ruler_.bands.size(); ++i) {
       const RulerBand& band = ruler_.bands[i];
-      names.push_back({(share(lower(i)) + share(upper(i))) / 2, label_width(band.name, letters)});
+      names.push_back(
+          {(share(lower(i)) + share(upper(i))) / 2, label_width(band.name, sizes_.letters)});
       if (band.cut) {
-        cuts.push_back({share(*band.cut), label_width(band.cut_words, letters)});
+        cuts.push_back({share(*band.cut), label_width(band.cut_words, sizes_.letters)});
       }
     }
-    name_places_ = in_rows(names, narrowest);
-    cut_places_ = in_rows(cuts, narrowest);
+    cut_places_ = in_rows(cuts, sizes_.narrowest);
+    if (sizes_.has_words) {
+      name_places_ = in_rows(names, sizes_.narrowest);
+    }
   }
 
   void draw_bands(SvgWriter& svg) const {
     for (std::size_t i = 0; i < ruler_.bands.size(); ++i) {
       const double from = share(lower(i));
       const double to = share(upper(i));
-      svg.box({percent(from), top_}, percent(to - from), bar_height,
+      svg.box({percent(from), top_}, percent(to - from), sizes_.bar_height,
               fill_words(ruler_.bands[i].fill));
-      const LabelPlace& name = name_places_[i];
-      svg.text({percent(name.at), baseline(name_top_, name)}, ruler_.bands[i].name, name.anchor,
-               ruler_.bands[i].fill == BandFill::open ? "band-name wanted" : "band-name");
+      if (sizes_.has_words) {
+        const LabelPlace& name = name_places_[i];
+        svg.text({percent(name.at), baseline(name_top_, name)}, ruler_.bands[i].name, name.anchor,
+                 ruler_.bands[i].fill == BandFill::open ? "band-name wanted" : "band-name");
+      }
       if (ruler_.bands[i].cut) {
         const LabelPlace& cut = cut_places_[i];
-        const double down = baseline(foot_ + 3, cut);
-        svg.line({percent(to), foot_}, {percent(to), down - letters + 1}, "cut");
+        const double down = baseline(foot_ + (sizes_.has_words ? 3 : 1), cut);
+        svg.line({percent(to), foot_}, {percent(to), down - sizes_.letters + 1}, "cut");
         svg.text({percent(cut.at), down}, ruler_.bands[i].cut_words, cut.anchor, "cut-words");
       }
     }
@@ -115,12 +167,14 @@ class RulerDrawing {
     for (double i = first; i * step <= reach_.to + step * 1e-9; ++i) {
       const bool is_fifth = std::fmod(std::fabs(i), 5) < 0.5;
       const double at = share(i * step);
-      svg.line({percent(at), top_}, {percent(at), top_ + (is_fifth ? 7 : 4)}, "stroke");
+      svg.line({percent(at), top_},
+               {percent(at), top_ + sizes_.bar_height * (is_fifth ? 7 : 4) / 16}, "stroke");
     }
     for (std::size_t i = 0; i < ruler_.bands.size(); ++i) {
       if (ruler_.bands[i].fill == BandFill::open) {
         const double from = share(lower(i));
-        svg.box({percent(from), top_}, percent(share(upper(i)) - from), bar_height, "window");
+        svg.box({percent(from), top_}, percent(share(upper(i)) - from), sizes_.bar_height,
+                "window");
       }
     }
   }
@@ -128,31 +182,40 @@ class RulerDrawing {
   void draw_notches(SvgWriter& svg) const {
     for (std::size_t place = 0; place < notches_.size(); ++place) {
       const RulerNotch& notch = ruler_.notches[notches_[place]];
-      const LabelPlace& label = notch_places_[place];
       const std::string_view kind = notch.earlier ? "earlier" : "notch";
       const double at = share(notch.value);
-      const std::size_t rows = row_count(notch_places_);
-      const double down = static_cast<double>(rows - label.row) * row_height - 3;
       if (notch.doubt > 0) {
         const double from = share(notch.value - notch.doubt);
         svg.box({percent(from), top_ - 3}, percent(share(notch.value + notch.doubt) - from),
-                bar_height + 3, fmt::format("{} doubt", kind));
+                sizes_.bar_height + 3, fmt::format("{} doubt", kind));
       }
-      svg.line({percent(at), down + 3}, {percent(at), foot_}, kind);
+      const double words_foot = sizes_.has_words ? draw_words(svg, notch, notch_places_[place]) : 0;
+      svg.line({percent(at), words_foot}, {percent(at), foot_}, kind);
       svg.shape({percent(at), top_}, beyond(notch), true, kind);
-      svg.text({percent(label.at), down}, notch.words, label.anchor, fmt::format("{}-words", kind));
     }
+  }
+
+  // Gives where the line down from them begins.
+  double draw_words(SvgWriter& svg, const RulerNotch& notch, const LabelPlace& label) const {
+    const std::size_t rows = row_count(notch_places_);
+    const double down = static_cast<double>(rows - label.row) * sizes_.row_height - 3;
+    svg.text({percent(label.at), down}, notch.words, label.anchor,
+             notch.earlier ? "earlier-words" : "notch-words");
+    return down + 3;
   }
 
   // A pointer down to the bar; of a reading that is not reached, out over its end.
   std::array<Point, 3> beyond(const RulerNotch& notch) const {
+    const double half = sizes_.pointer;
+    const double long_by = sizes_.stem - 1;
+    const double middle = sizes_.bar_height / 2;
     if (notch.value < reach_.from) {
-      return {{{0, 3}, {0, 13}, {-7, 8}}};
+      return {{{0, middle - half - 1}, {0, middle + half + 1}, {-long_by, middle}}};
     }
     if (notch.value > reach_.to) {
-      return {{{0, 3}, {0, 13}, {7, 8}}};
+      return {{{0, middle - half - 1}, {0, middle + half + 1}, {long_by, middle}}};
     }
-    return {{{-4, -7}, {4, -7}, {0, 0}}};
+    return {{{-half, -long_by}, {half, -long_by}, {0, 0}}};
   }
 
   static std::string_view fill_words(BandFill fill) {
@@ -167,8 +230,8 @@ class RulerDrawing {
     return "";
   }
 
-  static double baseline(double top, const LabelPlace& label) {
-    return top + static_cast<double>(label.row + 1) * row_height - 2;
+  double baseline(double top, const LabelPlace& label) const {
+    return top + static_cast<double>(label.row + 1) * sizes_.row_height - 2;
   }
 
   std::string description() const {
@@ -185,6 +248,7 @@ class RulerDrawing {
   }
 
   const Ruler& ruler_;
+  const RulerSizes& sizes_;
   RulerReach reach_;
   std::vector<std::size_t> notches_;  // by value
   std::vector<LabelPlace> notch_places_;
@@ -241,6 +305,11 @@ double stroke_step(const RulerReach& reach) {
   return step;
 }
 
-std::string draw(const Ruler& ruler) { return RulerDrawing(ruler).draw(); }
+std::string draw(const Ruler& ruler) {
+  const RulerSizes full;
+  return RulerDrawing(ruler, full).draw();
+}
+
+std::string draw_small(const Ruler& ruler) { return RulerDrawing(ruler, small).draw(); }
 
 }  // namespace heelrule

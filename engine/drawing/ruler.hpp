@@ -29,7 +29,7 @@ struct RulerBand {
 /// A reading. It is as wide as it is doubtful: from `value - doubt` to `value + doubt`.
 struct RulerNotch {
   double value = 0;
-  double doubt = 0;      ///< standard uncertainty; 0: not known, and drawn as a line
+  double doubt = 0;      ///< expanded uncertainty; 0: none, and drawn as a line
   std::string words;     ///< as printed above it: `left 14 mm`
   bool earlier = false;  ///< of an earlier inspection: drawn faintly
 };
@@ -61,5 +61,9 @@ double stroke_step(const RulerReach& reach);
 /// another, as far as letters are no wider than is usual), with a text equivalent: each reading,
 /// its doubt, and all bands.
 std::string draw(const Ruler& ruler);
+
+/// The same for a row of a table: half as high, from 150 pixels on, with the numbers of the cuts
+/// and no other words, for the row has them. The text equivalent is that of `draw`.
+std::string draw_small(const Ruler& ruler);
 
 }  // namespace heelrule

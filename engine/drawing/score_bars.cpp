@@ -10,7 +10,7 @@
 namespace heelrule {
 namespace {
 
-constexpr double narrowest = 280;  // pixels
+constexpr double narrowest = 300;  // pixels
 constexpr double letters = 12;     // height of the letters
 constexpr double row_height = 16;
 constexpr double bar_height = 9;
@@ -21,7 +21,7 @@ double clamped(double points) { return std::clamp(points, 0.0, 100.0); }
 
 // Name and words share a row where both have room in it.
 bool is_in_one_row(const ScoreBar& bar) {
-  return label_width(bar.name, letters) + label_width(bar.words, letters) + 2 * letters < narrowest;
+  return label_width(bar.name, letters) + label_width(bar.words, letters) + letters < narrowest;
 }
 
 double height_of(const ScoreBar& bar) { return bar.is_sum ? sum_height : bar_height; }

@@ -30,7 +30,7 @@ struct ScoreBars {
   std::vector<ScoreMark> marks;  ///< best first; drawn under the bar of the sum
 };
 
-/// The bars as an SVG element, as wide as there is room (from 280 pixels on no word runs into
+/// The bars as an SVG element, as wide as there is room (from 300 pixels on no word runs into
 /// another). What was earned is solid, what is still open is hatched up to a stroke; neither needs
 /// colour. With a text equivalent: each part with its words.
 std::string draw(const ScoreBars& bars);

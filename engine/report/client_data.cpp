@@ -18,7 +18,7 @@ namespace heelrule {
 namespace {
 
 // What one sheet has room for, and a reader for.
-constexpr std::size_t most_good = 6;
+constexpr std::size_t most_good = 4;
 constexpr std::size_t most_changes = 5;
 
 // An earlier visit tells how fast the feet grow, where both have a date.
@@ -70,7 +70,8 @@ class ClientWords {
   }
 
  private:
-  // The weightiest of each section, so that a reader hears of all parts of the bench.
+  // The weightiest of each section, so that a reader hears of all parts of the bench; of these the
+  // weightiest.
   void good() {
     std::vector<const FindingAccount*> best(subject_.account.sections.size(), nullptr);
     std::size_t passed = 0;
@@ -85,15 +86,18 @@ class ClientWords {
         known = &told;
       }
     }
-    std::size_t told = 0;
+    std::erase(best, nullptr);
+    std::stable_sort(best.begin(), best.end(), [&](const auto* a, const auto* b) {
+      return finding(*a).weight > finding(*b).weight;
+    });
+    best.resize(std::min(best.size(), most_good));
     for (const FindingAccount* one : best) {
-      if (one != nullptr && told < most_good) {
-        data_.add("good").words("title", one->title);
-        ++told;
-      }
+      PageData& entry = data_.add("good");
+      entry.words("title", one->title);
+      entry.words("words", one->because);
     }
-    data_.fact("any_good", told > 0);
-    data_.words("more_good", passed > told ? fmt::format("{}", passed - told) : "");
+    data_.fact("any_good", !best.empty());
+    data_.words("more_good", passed > best.size() ? fmt::format("{}", passed - best.size()) : "");
   }
 
   const Finding& finding(const FindingAccount& told) const {
@@ -114,6 +118,8 @@ class ClientWords {
       PageData& entry = data_.add("change");
       entry.words("title", wanted[i]->title);
       entry.words("words", wanted[i]->words);
+      entry.fact("close", subject_.doubt != nullptr &&
+                              subject_.doubt->findings[wanted[i]->finding].is_within_doubt);
     }
     if (wanted.size() > most_changes) {
       data_.words("more_change", fmt::format("{}", wanted.size() - most_changes));

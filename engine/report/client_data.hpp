@@ -6,7 +6,7 @@
 
 namespace heelrule {
 
-/// Adds `good`, the weightiest of each section that passed in full; `change`, the advice that gains most; what
+/// Adds `good`, the weightiest that passed in full, each of another section, with its reason; `change`, the advice that gains most; what
 /// to ask for in a shop; when to come back; and `signs`, the safety questions, any of which is a
 /// reason to see a practitioner. What to buy is held back, as advice is, where a practitioner comes
 /// first.

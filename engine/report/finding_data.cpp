@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <functional>
 #include <utility>
 
 #include "engine/report/finding_ruler.hpp"
@@ -12,26 +13,28 @@ namespace heelrule {
 namespace {
 
 // By its rule and side: two records need not have the same findings in number.
-const Finding* same_finding(const Verdict& verdict, const Finding& finding) {
-  for (const Finding& other : verdict.findings) {
+std::optional<DoubtedFinding> same_finding(const GradedRecord& record, const Finding& finding) {
+  for (std::size_t i = 0; i < record.verdict.findings.size(); ++i) {
+    const Finding& other = record.verdict.findings[i];
     if (other.rule == finding.rule && other.side == finding.side) {
-      return &other;
+      return DoubtedFinding{other, record.doubt ? &record.doubt->findings[i] : nullptr};
     }
   }
-  return nullptr;
+  return std::nullopt;
 }
 
-std::string picture(const ReportSubject& subject, const FindingAccount& told) {
-  const Finding& finding = subject.record.verdict.findings[told.finding];
-  std::optional<FindingOfRecord> earlier;
+std::optional<Ruler> ruler_of(const ReportSubject& subject, const FindingAccount& told) {
+  const GradedRecord& record = subject.record;
+  const Finding& finding = record.verdict.findings[told.finding];
+  std::optional<DoubtedFinding> earlier;
   if (subject.earlier != nullptr) {
-    if (const Finding* before = same_finding(subject.earlier->verdict, finding)) {
-      earlier.emplace(FindingOfRecord{subject.earlier->inspection, *before});
+    if (const auto before = same_finding(*subject.earlier, finding)) {
+      earlier.emplace(*before);
     }
   }
-  const auto ruler = finding_ruler(subject.program, ruler_id(told.finding), told.title,
-                                   FindingOfRecord{subject.record.inspection, finding}, earlier);
-  return ruler ? draw(*ruler) : "";
+  const FindingDoubt* doubt = record.doubt ? &record.doubt->findings[told.finding] : nullptr;
+  return finding_ruler(subject.program, ruler_id(told.finding), told.title,
+                       DoubtedFinding{finding, doubt}, earlier);
 }
 
 // How a trait that was worked out came about: its name and its formula.
@@ -59,7 +62,17 @@ void add_finding(const ReportSubject& subject, const FindingAccount& told, PageD
   entry.words("formula", formula(subject, finding));
   entry.words("how", trait.how.in(subject.languages));
   entry.each("notes", told.notes);
-  entry.markup("picture", picture(subject, told));
+  if (subject.doubt != nullptr) {
+    const FindingDoubtAccount& doubt = subject.doubt->findings[told.finding];
+    entry.words("doubt", doubt.sentence);
+    entry.words("sureness", doubt.words);
+    entry.fact("is_within_doubt", doubt.is_within_doubt);
+  }
+  if (auto ruler = ruler_of(subject, told)) {
+    entry.markup("picture", draw(*ruler));
+    ruler->id = fmt::format("small-{}", ruler->id);
+    entry.markup("small_picture", draw_small(*ruler));
+  }
 }
 
 // A heading with all findings of one status; nothing where there are none.
@@ -80,10 +93,17 @@ void add_group(const ReportSubject& subject, Status status, std::string_view hea
   }
 }
 
-void add_list(const ReportSubject& subject, Status status, std::string_view list, PageData& data) {
+bool has_bands(const ReportSubject& subject, const FindingAccount& told) {
+  const Finding& finding = subject.record.verdict.findings[told.finding];
+  return !subject.program.rules.rules[finding.rule].bands.empty();
+}
+
+template <class Wanted>
+void add_list(const ReportSubject& subject, Status status, std::string_view list, PageData& data,
+              Wanted is_wanted) {
   bool any = false;
   for (const FindingAccount& told : subject.account.findings) {
-    if (subject.record.verdict.findings[told.finding].status == status) {
+    if (subject.record.verdict.findings[told.finding].status == status && is_wanted(told)) {
       add_finding(subject, told, data.add(list));
       any = true;
     }
@@ -96,8 +116,12 @@ void add_list(const ReportSubject& subject, Status status, std::string_view list
 void add_findings(const ReportSubject& subject, PageData& data) {
   add_group(subject, Status::fail, "Failed", data);
   add_group(subject, Status::part, "Passed in part", data);
-  add_list(subject, Status::pass, "passed", data);
-  add_list(subject, Status::not_seen, "not_seen", data);
+  const auto all = [](const FindingAccount&) { return true; };
+  const auto measured = [&](const FindingAccount& told) { return has_bands(subject, told); };
+  add_list(subject, Status::pass, "passed", data, all);
+  add_list(subject, Status::pass, "passed_measure", data, measured);
+  add_list(subject, Status::pass, "passed_level", data, std::not_fn(measured));
+  add_list(subject, Status::not_seen, "not_seen", data, all);
   std::vector<std::string_view> others;
   for (const FindingAccount& told : subject.account.findings) {
     if (subject.record.verdict.findings[told.finding].status == Status::does_not_apply) {

@@ -4,7 +4,6 @@
 
 #include <utility>
 
-#include "engine/model/standard_uncertainty.hpp"
 #include "engine/report/value_words.hpp"
 
 namespace heelrule {
@@ -44,14 +43,16 @@ class RulerMaker {
     return bands;
   }
 
-  void add_notches(const FindingOfRecord& read, bool is_earlier,
+  void add_notches(const DoubtedFinding& read, bool is_earlier,
                    std::vector<RulerNotch>& notches) const {
     const Finding& finding = read.finding;
-    for (const SideReading& reading : finding.readings) {
+    for (std::size_t i = 0; i < finding.readings.size(); ++i) {
+      const SideReading& reading = finding.readings[i];
       const std::string_view side = side_words(finding, reading);
       RulerNotch notch;
       notch.value = in_unit(reading.value, unit_);
-      notch.doubt = in_unit(doubt(read.inspection, reading.side), unit_);
+      notch.doubt =
+          read.doubt == nullptr ? 0 : in_unit(2 * read.doubt->sides[i].uncertainty, unit_);
       notch.words =
           fmt::format("{}{}{}", side, side.empty() ? "" : " ",
                       value_words(program_, prepared_.trait, reading.value, prepared_.cuts));
@@ -64,17 +65,6 @@ class RulerMaker {
   }
 
  private:
-  // Of what was measured itself; 0 for what was worked out.
-  double doubt(const Inspection& inspection, Side side) const {
-    const auto* measure = std::get_if<MeasureKind>(&program_.rules.traits[prepared_.trait].kind);
-    const Observation* seen = inspection.find(prepared_.trait, side);
-    const auto* readings = seen == nullptr ? nullptr : std::get_if<Readings>(&seen->value);
-    if (measure == nullptr || readings == nullptr) {
-      return 0;
-    }
-    return standard_uncertainty(*readings, *measure);
-  }
-
   const Program& program_;
   std::size_t rule_;
   const RuleProgram& prepared_;
@@ -84,8 +74,8 @@ class RulerMaker {
 }  // namespace
 
 std::optional<Ruler> finding_ruler(const Program& program, std::string id, std::string title,
-                                   const FindingOfRecord& now,
-                                   const std::optional<FindingOfRecord>& earlier) {
+                                   const DoubtedFinding& now,
+                                   const std::optional<DoubtedFinding>& earlier) {
   const Finding& finding = now.finding;
   const bool was_read =
       !finding.readings.empty() || (earlier && !earlier->finding.readings.empty());

@@ -55,7 +55,11 @@ Parsed<std::string> graded_page(const Program& program, const GradedRecord& reco
                                 const GradedRecord* earlier, const PageWishes& wishes) {
   const std::vector<std::string> languages = fallback_order(wishes.languages, program.rules);
   const Account told = account(program, record.inspection, record.verdict, languages);
-  const ReportSubject subject{program, record, earlier, told, languages};
+  std::optional<DoubtAccount> doubt;
+  if (const Doubt* known = record.known_doubt()) {
+    doubt = doubt_account(program, record.verdict, *known, told, languages);
+  }
+  const ReportSubject subject{program, record, earlier, told, doubt ? &*doubt : nullptr, languages};
   const PageData data = report_data(subject);
   auto body = wishes.body ? school_body(*wishes.body, data)
                           : fill_template(template_for(wishes.reader), data);

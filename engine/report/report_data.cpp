@@ -5,6 +5,7 @@
 #include "engine/quantity/decimal.hpp"
 #include "engine/report/amendment_words.hpp"
 #include "engine/report/client_data.hpp"
+#include "engine/report/doubt_data.hpp"
 #include "engine/report/finding_data.hpp"
 #include "engine/report/missed_data.hpp"
 #include "engine/report/readings_data.hpp"
@@ -30,6 +31,7 @@ class ReportData {
     about();
     grade();
     sections();
+    add_doubt(subject_, data_);
     data_.markup("score_picture", score_picture(subject_));
     data_.markup("feet_picture", feet_picture(subject_));
     data_.markup("plain_feet_picture", plain_feet_picture(subject_));
@@ -107,8 +109,7 @@ class ReportData {
       if (score.weight + score.open_weight > 0) {
         PageData& row = data_.add("sections");
         row.words("name", account_.sections[i]);
-        const std::string words = section_score_words(score);
-        row.words("points", words.substr(words.find_first_not_of(' ')));
+        row.words("points", section_points_words(score));
         sum(score, row);
       }
     }

@@ -154,7 +154,6 @@ std::string score_picture(const ReportSubject& subject) {
   ScoreBars bars{"score", "The score and its sections", {}, {}};
   const auto add = [&](const std::string& name, const Score& score, std::string words,
                        bool is_sum) {
-    words.erase(0, words.find_first_not_of(' '));
     bars.bars.push_back({name, score.points(), score.lowest_points(), score.highest_points(),
                          std::move(words), is_sum});
   };
@@ -165,7 +164,7 @@ std::string score_picture(const ReportSubject& subject) {
   for (std::size_t i = 0; i < verdict.sections.size(); ++i) {
     const Score& score = verdict.sections[i];
     if (score.weight + score.open_weight > 0) {
-      add(subject.account.sections[i], score, section_score_words(score), false);
+      add(subject.account.sections[i], score, section_points_words(score), false);
     }
   }
   const std::vector<Grade>& grades = subject.program.rules.grades;

@@ -7,6 +7,7 @@
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
 #include "engine/report/account.hpp"
+#include "engine/report/doubt_account.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {
@@ -27,7 +28,8 @@ struct ReportSubject {
   const GradedRecord& record;
   const GradedRecord*
       earlier;             ///< of the same client or pair, graded by the same rules; may be null
-  const Account& account;  ///< of `record`
+  const Account& account;     ///< of `record`
+  const DoubtAccount* doubt;  ///< of `record`; null where its doubt is not known
   std::span<const std::string> languages;  ///< as `fallback_order` gives them
 };
 

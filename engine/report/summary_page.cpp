@@ -45,7 +45,7 @@ class Summary {
   std::string last() const {
     const GradedRecord none{{}, {}};
     const Account words = account(program_, none.inspection, none.verdict, languages_);
-    return last_part({program_, none, nullptr, words, languages_});
+    return last_part({program_, none, nullptr, words, nullptr, languages_});
   }
 
  private:

@@ -63,6 +63,16 @@ std::string section_score_words(const Score& score) {
                                : points;
 }
 
+std::string section_points_words(const Score& score) {
+  const auto got = score.points();
+  if (!got) {
+    return "not seen";
+  }
+  return score.open_weight > 0 ? fmt::format("{:.1f} ({:.1f} to {:.1f})", *got,
+                                             score.lowest_points(), score.highest_points())
+                               : fmt::format("{:.1f}", *got);
+}
+
 std::string worth_words(const Program& program, const Finding& finding) {
   const double earned = finding.weight * finding.credit / full_credit / weight_step;
   const std::string_view must = program.rules.rules[finding.rule].caps ? ", must" : "";

@@ -35,6 +35,9 @@ std::string points_words(const Program& program, const Verdict& verdict);
 /// ` 75.0 of 100 (46.4 to 64.5)`, or `not seen`; the number stands right in five places.
 std::string section_score_words(const Score& score);
 
+/// `75.0 (46.4 to 64.5)`, or `not seen`: the same for a column of points.
+std::string section_points_words(const Score& score);
+
 /// `earns 2.4 of 4, must`, or `carries no weight`.
 std::string worth_words(const Program& program, const Finding& finding);
 

@@ -58,6 +58,31 @@ TEST_CASE("a reading is as wide as it is doubtful") {
   CHECK(!holds(draw(toe_space({{12.5, 0, "12.5 mm", false}})), "doubt"));
 }
 
+TEST_CASE("words of readings never lie on the line of another") {
+  // From 8.25 to 16.75. The lower one's words end at its line, and the higher one's begin there.
+  const std::string two = draw(toe_space({{12, 0, "left 12 mm"}, {12.5, 0, "right 12.5 mm"}}));
+  CHECK(holds(two, R"(x="44.118%" y="12" text-anchor="end">left 12 mm<)"));
+  CHECK(holds(two, R"(x="50%" y="12" text-anchor="start">right 12.5 mm<)"));
+  // No room to the left of them: the first stands higher, and both begin at their lines.
+  const std::string stairs = draw(toe_space({{9, 0, "left 9 mm"}, {9.1, 0, "right 9.1 mm"}}));
+  CHECK(holds(stairs, R"(y="12" text-anchor="start">left 9 mm<)"));
+  CHECK(holds(stairs, R"(y="27" text-anchor="start">right 9.1 mm<)"));
+}
+
+TEST_CASE("a small ruler has the numbers of its cuts and no other words, and says the same") {
+  const Ruler ruler = toe_space({{12, 1, "left 12 mm"}});
+  const std::string picture = draw_small(ruler);
+  CHECK(holds(picture, ">10 mm</text>"));
+  CHECK(!holds(picture, ">left 12 mm</text>"));
+  CHECK(!holds(picture, ">right</text>"));
+  CHECK(holds(picture, "notch doubt"));
+  const std::string full = draw(ruler);
+  const auto description = [](const std::string& text) {
+    return text.substr(text.find("<desc"), text.find("</desc>") - text.find("<desc"));
+  };
+  CHECK(description(picture) == description(full));
+}
+
 TEST_CASE("a ruler says in words what it shows") {
   const std::string picture =
       draw(toe_space({{12, 1, "left 12 mm", false}, {9, 1, "left 9 mm", true}}));

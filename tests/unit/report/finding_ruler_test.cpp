@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "engine/doubt/doubt.hpp"
 #include "engine/report/value_words.hpp"
 #include "tests/unit/report/graded.hpp"
 
@@ -13,12 +14,15 @@ const std::string bands =
     " {name: right, up to: 15 mm, earns: 100 %}, {name: long, earns: 40 %}]";
 
 std::optional<Ruler> ruler(const Graded& now, const Graded* before = nullptr) {
-  std::optional<FindingOfRecord> earlier;
+  std::optional<DoubtedFinding> earlier;
+  std::optional<Doubt> earlier_doubt;
   if (before != nullptr) {
-    earlier.emplace(FindingOfRecord{before->inspection, before->verdict.findings[0]});
+    earlier_doubt = doubt_of(before->program, before->inspection, before->verdict);
+    earlier.emplace(DoubtedFinding{before->verdict.findings[0], &earlier_doubt->findings[0]});
   }
+  const Doubt doubt = doubt_of(now.program, now.inspection, now.verdict);
   return finding_ruler(now.program, "a", "A",
-                       FindingOfRecord{now.inspection, now.verdict.findings[0]}, earlier);
+                       DoubtedFinding{now.verdict.findings[0], &doubt.findings[0]}, earlier);
 }
 
 TEST_CASE("bands of a ruler are those of the rule, filled by what they earn") {
@@ -63,10 +67,31 @@ TEST_CASE("an earlier reading is faint beside the new one") {
 
 TEST_CASE("the doubt of a reading that was taken several times is that of its mean") {
   // JCGM 100, 4.2.3: of 11, 12, 13 mm the mean is good to 1/sqrt(3) mm by scatter alone; annex G:
-  // with two degrees of freedom that is worth 4.3027/1.9600 as much.
+  // with two degrees of freedom that is worth 4.3027/1.9600 as much. A notch shows twice that.
   const Graded repeated = graded(one_rule(bands), one_record("[11, 12, 13 mm]", "12 mm"));
   const auto made = ruler(repeated);
-  CHECK(made->notches[0].doubt == Approx(1.26745).margin(1e-5));
+  CHECK(made->notches[0].doubt == Approx(2 * 1.26745).margin(2e-5));
+}
+
+TEST_CASE("what is worked out is as doubtful as what it is worked out from") {
+  // JCGM 100, 5.1.2: of a difference of two readings, good to 3 and 4 mm, sqrt(3² + 4²) = 5 mm.
+  const auto made = ruler(graded(
+      "title: House\nsections: {fit: {title: Fit}}\n"
+      "traits:\n  inside: {ask: Inside, measure: mm, doubt: 3 mm}\n"
+      "  foot: {ask: Foot, measure: mm, doubt: 4 mm}\n"
+      "  gap: {ask: Gap, derive: inside - foot, shown: mm}\n"
+      "rules: {gap: {section: fit, weight: 1, reads: gap, because: B., source: common practice,"
+      " bands: [{name: short, below: 10 mm, earns: 0}, {name: right, earns: 100 %}]}}\n"
+      "grades: {a: {from: 0, means: M.}}\n",
+      "inspection: {rules: house}\nfound: {inside: 250 mm, foot: 240 mm}\n"));
+  CHECK(made->notches[0].doubt == Approx(2 * 5));
+}
+
+TEST_CASE("readings that are taken as they stand are lines") {
+  const Graded sample = graded(one_rule(bands), one_record("8 mm", "12 mm"));
+  const auto made = finding_ruler(sample.program, "a", "A",
+                                  DoubtedFinding{sample.verdict.findings[0], nullptr}, {});
+  CHECK(made->notches[0].doubt == 0);
 }
 
 TEST_CASE("a trait in degrees is drawn in degrees") {

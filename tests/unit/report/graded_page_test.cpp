@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "engine/doubt/doubt.hpp"
 #include "tests/unit/report/graded.hpp"
 
 namespace heelrule {
@@ -65,13 +66,14 @@ TEST_CASE("advice that waits for a practitioner is counted, and stands nowhere o
 
 TEST_CASE("every number can be followed from what was recorded to the score") {
   const std::string text = page("safety: {numb: no}\n" + seen);
-  CHECK(holds(text, ">240 mm</td><td>243 mm</td><td>1 mm</td>"));  // what was read
-  CHECK(holds(text, "<td>11 mm</td><td>8 mm</td>"));               // what follows from it
-  CHECK(holds(text, "gap = inside - foot"));                       // how
-  CHECK(holds(text, "left 11 mm, right 8 mm"));                    // what the rule read
-  CHECK(holds(text, "earns 0 of 3, must"));                        // what it earned
-  CHECK(holds(text, "Toes need room."));                           // why
-  CHECK(holds(text, "common practice"));                           // by whom
+  CHECK(
+      holds(text, "foot, doubt 1 mm</span></th><td>240 mm</td><td>243 mm</td>"));  // what was read
+  CHECK(holds(text, "<td>11 mm</td><td>8 mm</td>"));  // what follows from it
+  CHECK(holds(text, "gap = inside - foot"));          // how
+  CHECK(holds(text, "left 11 mm, right 8 mm"));       // what the rule read
+  CHECK(holds(text, "earns 0 of 3, must"));           // what it earned
+  CHECK(holds(text, "Toes need room."));              // why
+  CHECK(holds(text, "common practice"));              // by whom
   CHECK(holds(text, "<td class=\"number\">1</td><td class=\"number\">4</td>"));  // the sum
   CHECK(holds(text, "Score 25.0 of 100."));
 }
@@ -177,6 +179,59 @@ TEST_CASE("a school's template fills the body, and cannot leave out what stands 
   CHECK(graded_page(sample.program, record, nullptr, wishes)
             .problem()
             .message.starts_with("the template cannot be read"));
+}
+
+// The right gap lies one standard uncertainty over the limit: it is right with a chance of 0.8413
+// (standard normal distribution, any table). The left one is out of doubt.
+const std::string near_the_limit =
+    "safety: {numb: no}\n"
+    "found: {foot: {left: 231 mm, right: 240 mm}, inside: 251 mm, firm: yes}\n";
+
+std::string doubted_page(ReportReader reader, const std::string& more = "") {
+  std::string rules = house;
+  rules.replace(rules.find("house choice: ours"), 18, "\"house choice: ours\"");
+  const Graded sample =
+      graded(rules + more, "inspection: {rules: house, client: C-001}\n" + near_the_limit);
+  PageWishes wishes;
+  wishes.reader = reader;
+  const Doubt doubt = doubt_of(sample.program, sample.inspection, sample.verdict);
+  return *graded_page(sample.program, {sample.inspection, sample.verdict, doubt}, nullptr, wishes);
+}
+
+TEST_CASE("an assessor reads how sure the grade is, in words and as a bar") {
+  const std::string text = doubted_page(ReportReader::assessor);
+  CHECK(holds(text, "By the doubt of the readings the grade is good with a chance of 84 %."));
+  CHECK(holds(text, ">poor 16 %; good 84 %.</desc>"));
+  CHECK(holds(text, "Take this reading again first: &quot;Length of the foot (right)&quot;."));
+  CHECK(holds(text, "One reading a little off would make the grade poor:"));
+  CHECK(holds(text, "pass within doubt, 84 % sure; else a fail 16 % (± 2 mm)."));
+  CHECK(holds(text, "notch doubt"));
+}
+
+TEST_CASE("a student is told which reading to take again, and how") {
+  const std::string text = doubted_page(ReportReader::student);
+  CHECK(holds(text, "What to take again"));
+  CHECK(holds(text, "Take this reading again first: &quot;Length of the foot (right)&quot;."));
+}
+
+TEST_CASE("a client is told that it is close, and how close only where scores are shown") {
+  const std::string plain = doubted_page(ReportReader::client);
+  CHECK(holds(plain, "This is close."));
+  CHECK(holds(plain, "<strong>Length of the foot (right)</strong>"));
+  CHECK(!holds(plain, "84 %"));
+  CHECK(holds(doubted_page(ReportReader::client, "client: {score: yes}\n"),
+              "holds with a chance of 84 %."));
+}
+
+TEST_CASE("readings that are taken as they stand say nothing of doubt") {
+  for (const auto reader : {ReportReader::assessor, ReportReader::student, ReportReader::client}) {
+    const std::string text = page_for(reader, near_the_limit);
+    for (const char* words : {"How sure", "take again", "This is close", "within doubt", "±",
+                              "notch doubt\"", "chances\""}) {
+      INFO(words);
+      CHECK(!holds(text, words));
+    }
+  }
 }
 
 }  // namespace
