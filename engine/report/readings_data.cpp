@@ -2,8 +2,11 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
+#include <optional>
 
+#include "engine/formula/token.hpp"
 #include "engine/report/recorded_words.hpp"
 #include "engine/report/value_words.hpp"
 
@@ -25,6 +28,18 @@ void add_once(std::string& words, std::string_view more) {
   }
 }
 
+// Whether a formula of the rule set reads the trait.
+bool is_in_a_formula(const RuleSet& rules, std::string_view name) {
+  return std::any_of(rules.traits.begin(), rules.traits.end(), [&](const Trait& trait) {
+    const auto* derived = std::get_if<DerivedKind>(&trait.kind);
+    Diagnostics none;
+    const auto tokens = derived == nullptr ? std::nullopt : split_formula(derived->formula, none);
+    return tokens && std::any_of(tokens->begin(), tokens->end(), [&](const Token& token) {
+             return token.kind == TokenKind::word && token.text == name;
+           });
+  });
+}
+
 void add_recorded(const ReportSubject& subject, std::size_t trait, PageData& data) {
   const RuleSet& rules = subject.program.rules;
   PageData row;
@@ -42,6 +57,7 @@ void add_recorded(const ReportSubject& subject, std::size_t trait, PageData& dat
   if (any) {
     row.words("ask", rules.traits[trait].ask.in(subject.languages));
     row.words("name", rules.traits[trait].name);
+    row.fact("is_in_a_formula", is_in_a_formula(rules, rules.traits[trait].name));
     row.words("doubt", doubt);
     row.words("noted", notes);
     data.add("readings") = std::move(row);

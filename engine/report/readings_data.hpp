@@ -7,8 +7,8 @@
 namespace heelrule {
 
 /// Adds the list `readings`: each trait that the record holds, question by question, with its
-/// sides, the doubt of one reading, and notes; and the list `worked_out`: each trait that a rule
-/// reads through a formula, with the formula and its values.
+/// sides, the doubt of one reading, whether a formula reads it, and notes; and the list
+/// `worked_out`: each trait that a rule reads through a formula, with the formula and its values.
 void add_readings(const ReportSubject& subject, PageData& data);
 
 }  // namespace heelrule

@@ -109,7 +109,8 @@ class ReportData {
       if (score.weight + score.open_weight > 0) {
         PageData& row = data_.add("sections");
         row.words("name", account_.sections[i]);
-        row.words("points", section_points_words(score));
+        const auto points = score.points();
+        row.words("points", points ? fmt::format("{:.1f}", *points) : "not seen");
         sum(score, row);
       }
     }

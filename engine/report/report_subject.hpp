@@ -27,7 +27,7 @@ struct ReportSubject {
   const Program& program;
   const GradedRecord& record;
   const GradedRecord*
-      earlier;             ///< of the same client or pair, graded by the same rules; may be null
+      earlier;                ///< of the same client or pair, graded by the same rules; may be null
   const Account& account;     ///< of `record`
   const DoubtAccount* doubt;  ///< of `record`; null where its doubt is not known
   std::span<const std::string> languages;  ///< as `fallback_order` gives them

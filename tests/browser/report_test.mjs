@@ -8,6 +8,7 @@ import {browserFor, fitsInWidth, openPage, seesNoBarrier} from "./browser.mjs";
 import {folderFor, heelrule, root} from "./command.mjs";
 
 const browser = await browserFor(after);
+const mostSheets = 8; // of an assessor's or student's page of an example; a client has one
 const readers = ["assessor", "student", "client"];
 const records = [
   ["everyday", "examples/office-worker/inspection.yaml"],
@@ -42,7 +43,7 @@ async function picturesAreClear(page, where) {
       const texts = [...picture.querySelectorAll("text")]
         .map((text) => ({words: text.textContent, box: text.getBoundingClientRect()}));
       for (const [i, {words, box}] of texts.entries()) {
-        if (box.left < -1.5 || box.right > document.documentElement.clientWidth + 1.5) {
+        if (box.left < -0.5 || box.right > document.documentElement.clientWidth + 0.5) {
           found.push(`${picture.querySelector("title").textContent}: "${words}" leaves the page`);
         }
         for (const other of texts.slice(i + 1)) {
@@ -98,13 +99,13 @@ async function sheets(page, format) {
 
 /** Fails if something that is kept in one piece is higher than a sheet, for then it would be cut. */
 async function fitsOnSheets(page, where) {
-  // A4 and Letter leave 176 and 182 mm across and 241 mm down at the least, at 96 pixels an inch.
-  await page.setViewportSize({width: Math.floor(176 / 25.4 * 96), height: 900});
+  // A4 and Letter leave 180 and 186 mm across and 247 mm down at the least, at 96 pixels an inch.
+  await page.setViewportSize({width: Math.floor(180 / 25.4 * 96), height: 900});
   await page.emulateMedia({media: "print"});
   const high = await page.evaluate((most) => [...document.querySelectorAll("main *")]
     .filter((element) => getComputedStyle(element).breakInside === "avoid" &&
       element.getBoundingClientRect().height > most)
-    .map((element) => `${element.className}: ${element.textContent.slice(0, 60)}`), 241 / 25.4 * 96);
+    .map((element) => `${element.className}: ${element.textContent.slice(0, 60)}`), 247 / 25.4 * 96);
   assert.deepEqual(high, [], where);
   await fitsInWidth(page, where);
   await picturesAreClear(page, where);
@@ -112,15 +113,56 @@ async function fitsOnSheets(page, where) {
   await page.emulateMedia({media: null});
 }
 
-/** Fails if a ruler shows a reading that the words beside it do not have. */
-async function picturesSayWhatWordsSay(page, where) {
-  const faults = await page.evaluate(() => [...document.querySelectorAll(".finding")].flatMap((finding) => {
-    const read = finding.querySelector(".read")?.textContent ?? "";
-    return [...finding.querySelectorAll("text.notch-words")]
-      .filter((text) => !read.includes(text.textContent))
-      .map((text) => `${text.textContent} is not in "${read}"`);
-  }));
+/** Fails if anything of a page of that width is cut, lies on something else, or leaves the page. */
+async function isWhole(page, width, name) {
+  await page.setViewportSize({width, height: 900});
+  const where = `${name} at ${width} pixels`;
+  await fitsInWidth(page, where);
+  await picturesAreClear(page, where);
+  await nothingIsCut(page, where);
+}
+
+/**
+ * Fails if a ruler shows, or tells those who do not see it, a reading that the words beside it do not have; or shows a
+ * doubt where they name none, or none where they do. Gives how many rulers there were.
+ */
+async function rulersSayWhatWordsSay(page, where) {
+  const {faults, count} = await page.evaluate(() => {
+    const faults = [];
+    const rulers = [...document.querySelectorAll("svg.ruler")];
+    for (const ruler of rulers) {
+      const finding = ruler.closest(".finding, tr");
+      const read = finding.querySelector(".read")?.textContent ?? "";
+      const told = ruler.querySelector("desc").textContent.match(/^Read: (.*?)\. On the ruler/)[1].split("; ")
+        .filter((words) => !words.startsWith("earlier "));
+      const drawn = [...ruler.querySelectorAll("text.notch-words")].map((text) => text.textContent);
+      for (const words of [...told, ...drawn]) {
+        if (!read.includes(words)) {
+          faults.push(`${words} is not in "${read}"`);
+        }
+      }
+      const named = finding.textContent.includes("(± ");
+      if (named !== (ruler.querySelector(".notch.doubt") !== null)) {
+        faults.push(`${finding.textContent.trim().slice(0, 60)}: ± ${named ? "in words alone" : "in the picture alone"}`);
+      }
+    }
+    return {faults, count: rulers.length};
+  });
   assert.deepEqual(faults, [], where);
+  return count;
+}
+
+/** Fails if the bar of chances says anything that the words of its section do not, or does not fill its width. */
+async function chancesAreThoseOfTheWords(page, where) {
+  const bars = await page.evaluate(() => [...document.querySelectorAll("svg.chances")].map((bar) => ({
+    wide: [...bar.querySelectorAll(".part")].reduce((sum, part) => sum + parseFloat(part.getAttribute("width")), 0),
+    chosen: bar.querySelector("text.chosen").textContent.match(/(under |over )?[\d.]+ %/)[0],
+    sentence: bar.closest(".sure").querySelector(".says").textContent,
+  })));
+  for (const {wide, chosen, sentence} of bars) {
+    assert.ok(Math.abs(wide - 100) < 0.1, `${where}: ${wide} % of the bar`);
+    assert.ok(sentence.includes(chosen), `${where}: ${chosen} in "${sentence}"`);
+  }
 }
 
 for (const [rules, record] of records) {
@@ -133,22 +175,20 @@ for (const [rules, record] of records) {
         `${fault.line}:${fault.column} ${fault.ruleId}: ${fault.message}`)).slice(0, 5), []);
       const page = await openPage(browser, path);
       assert.equal(await page.locator("script").count(), 0);
-      for (const width of [360, 768, 1280]) {
-        await page.setViewportSize({width, height: 900});
-        const where = `${name} at ${width} pixels`;
-        await fitsInWidth(page, where);
-        await picturesAreClear(page, where);
-        await nothingIsCut(page, where);
-        await seesNoBarrier(page, where);
+      for (const width of [1280, 360]) {
+        await isWhole(page, width, name);
       }
-      await picturesSayWhatWordsSay(page, name);
+      await seesNoBarrier(page, name);
+      const rulers = await rulersSayWhatWordsSay(page, name);
+      assert.equal(rulers > 0, reader !== "client");
+      await chancesAreThoseOfTheWords(page, name);
       await fitsOnSheets(page, `${name} on paper`);
       for (const format of ["A4", "Letter"]) {
         const count = await sheets(page, format);
         if (reader === "client") {
           assert.equal(count, 1, `${name} on ${format}`);
         } else {
-          assert.ok(count >= 1 && count <= 14, `${name} on ${format}: ${count} sheets`);
+          assert.ok(count <= mostSheets, `${name} on ${format}: ${count} sheets`);
         }
       }
       await closes(page);
@@ -161,28 +201,43 @@ test("pages of several records stand together, with links that lead to them", as
   heelrule("grade", "everyday", join(root, "examples/office-worker/inspection.yaml"), "--as", "html",
     "--together", "--to", folder);
   const page = await openPage(browser, join(folder, "summary.html"));
-  for (const width of [360, 1280]) {
-    await page.setViewportSize({width, height: 900});
-    await fitsInWidth(page, `summary at ${width}`);
-    await seesNoBarrier(page, `summary at ${width}`);
+  for (const width of [1280, 360]) {
+    await isWhole(page, width, "summary");
   }
+  await seesNoBarrier(page, "summary");
+  await fitsOnSheets(page, "summary on paper");
   await page.getByRole("link", {name: "C-014"}).click();
   assert.equal(await page.locator("h1").textContent(), "A pair for every day");
   await page.context().close();
 });
 
-test("a comparison of two dates is whole at every width", async (t) => {
-  const path = graded(folderFor(t), "child", join(root, "examples/child/inspection.yaml"),
-    "--compare", join(root, "examples/child/earlier.yaml"));
-  const page = await openPage(browser, path);
-  for (const width of [360, 1280]) {
-    await page.setViewportSize({width, height: 900});
-    await fitsInWidth(page, `comparison at ${width}`);
-    await picturesAreClear(page, `comparison at ${width}`);
-    await nothingIsCut(page, `comparison at ${width}`);
-    await seesNoBarrier(page, `comparison at ${width}`);
+for (const reader of readers) {
+  test(`a comparison of two dates for the ${reader} is whole at every width`, async (t) => {
+    const path = graded(folderFor(t), "child", join(root, "examples/child/inspection.yaml"), "--for", reader,
+      "--compare", join(root, "examples/child/earlier.yaml"));
+    const page = await openPage(browser, path);
+    const name = `comparison for the ${reader}`;
+    for (const width of [1280, 360]) {
+      await isWhole(page, width, name);
+    }
+    await seesNoBarrier(page, name);
+    assert.equal(await rulersSayWhatWordsSay(page, name) > 0, reader !== "client");
+    await fitsOnSheets(page, `${name} on paper`);
+    if (reader === "client") {
+      assert.equal(await sheets(page, "A4"), 1);
+    }
+    await closes(page);
+  });
+}
+
+test("the example of a school's own page is whole at every width", async (t) => {
+  const page = await openPage(browser, graded(folderFor(t), "child", join(root, "examples/child/inspection.yaml"),
+    "--template", join(root, "examples/own-page/page.mustache")));
+  for (const width of [1280, 360]) {
+    await isWhole(page, width, "own page");
   }
-  await fitsOnSheets(page, "comparison on paper");
+  await seesNoBarrier(page, "own page");
+  await fitsOnSheets(page, "own page on paper");
   await closes(page);
 });
 
