@@ -115,6 +115,7 @@ class PageRun {
     }
     if (command_.together) {
       std::vector<SummaryEntry> entries;
+      entries.reserve(records_.size());
       for (std::size_t i = 0; i < records_.size(); ++i) {
         entries.push_back({records_[i], pages_[i].name});
       }
