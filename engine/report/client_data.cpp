@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <cmath>
 #include <vector>
 
 #include "engine/fitting/fitting.hpp"
@@ -176,7 +177,7 @@ class ClientWords {
     }
     constexpr double seconds_in_a_day = 86'400;
     const auto date = find_date(subject_.record.inspection.date);
-    const int days = static_cast<int>(after->stored / seconds_in_a_day + 0.5);
+    const int days = static_cast<int>(std::lround(after->stored / seconds_in_a_day));
     data_.words("come_back", date ? date_words(days_after(*date, days))
                                   : fmt::format("in {}", show(after->stored, after->unit)));
   }
