@@ -13,6 +13,7 @@ constexpr std::array<HeadItem, 6> items{HeadItem::date,        HeadItem::observe
 
 std::vector<Field> fields(const RuleSet& rules, const std::vector<BenchSection>& order) {
   std::vector<Field> all;
+  all.reserve(items.size() + 2 * rules.traits.size());
   for (const HeadItem item : items) {
     all.push_back({Field::Kind::head, item, 0, Side::none, 0});
   }
