@@ -47,6 +47,7 @@ std::optional<Expression> check_condition(const std::optional<Located<std::strin
 std::vector<std::optional<Expression>> check_applies(const RuleSet& rules, const TraitTypes& traits,
                                                      Diagnostics& diagnostics) {
   std::vector<std::optional<Expression>> found;
+  found.reserve(rules.rules.size() + rules.changes.size());
   for (const Rule& rule : rules.rules) {
     found.push_back(check_condition(rule.applies, rules, traits, diagnostics));
   }
