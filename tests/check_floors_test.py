@@ -82,6 +82,13 @@ class FloorsTest(unittest.TestCase):
         self.assertEqual(code, 1)
         self.assertIn("engine/model/trait.cpp:2: error: 'engine/model/trait.hpp' comes first", output)
 
+    def test_what_throws_outside_of_its_one_place_fails(self):
+        thrown = {"engine/model/rule.cpp": '// try {\nauto words = "throw";\nvoid fail() { throw 1; }\n'}
+        code, output = check(files=thrown)
+        self.assertEqual(code, 1)
+        self.assertIn("engine/model/rule.cpp:3: error: nothing here throws or catches", output)
+        self.assertIn(" 1 faults", output)
+
     def test_a_folder_that_is_no_floor_fails(self):
         code, output = check(files={"engine/attic/old.hpp": "#pragma once\n"})
         self.assertEqual(code, 1)
