@@ -5,6 +5,7 @@
 #include "cli/files.hpp"
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
+#include "engine/reading/read_document.hpp"
 #include "engine/reading/read_inspection.hpp"
 #include "engine/reading/text_gate.hpp"
 #include "engine/source/show_diagnostic.hpp"
@@ -28,7 +29,7 @@ std::optional<ReadRecord> read_record(const std::string& path, const RuleSet& ru
   Sources sources;
   const std::uint32_t source = sources.add(path, std::string(without_byte_order_mark(*text)));
   Diagnostics diagnostics;
-  auto tree = read_record_tree(sources, source, diagnostics);
+  auto tree = read_document(sources, source, diagnostics);
   Inspection inspection = tree ? read_inspection(*tree, rules, diagnostics) : Inspection{};
   write_error(show(diagnostics, sources));
   if (!tree || diagnostics.has_errors()) {

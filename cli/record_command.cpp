@@ -10,6 +10,7 @@
 #include "cli/load_program.hpp"
 #include "cli/output.hpp"
 #include "cli/sitting.hpp"
+#include "engine/reading/read_document.hpp"
 #include "engine/reading/read_inspection.hpp"
 #include "engine/reading/text_gate.hpp"
 #include "engine/source/show_diagnostic.hpp"
@@ -42,7 +43,7 @@ ExitStatus amend(const RecordCommand& command, const RuleFiles& files) {
   const std::uint32_t source =
       sources.add(command.file, std::string(without_byte_order_mark(*text)));
   Diagnostics diagnostics;
-  auto tree = read_record_tree(sources, source, diagnostics);
+  auto tree = read_document(sources, source, diagnostics);
   if (!tree) {
     write_error(show(diagnostics, sources));
     return ExitStatus::bad_data;

@@ -11,6 +11,7 @@
 #include "cli/output.hpp"
 #include "engine/page/tree_json.hpp"
 #include "engine/quantity/trimmed.hpp"
+#include "engine/reading/read_document.hpp"
 #include "engine/reading/read_inspection.hpp"
 #include "engine/recording/journal_keys.hpp"
 #include "engine/recording/record_yaml.hpp"
@@ -37,12 +38,6 @@ std::optional<ExitStatus> refuse(const Problem& problem, ExitStatus status) {
 std::string in_words(const Problem& problem) {
   return wrapped(problem.message, 2, "  ") +
          (problem.hint.empty() ? std::string{} : wrapped(problem.hint, 2, "  "));
-}
-
-// As `read_record_tree` tells them apart.
-bool is_json(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(" \t\r\n");
-  return first != std::string_view::npos && text[first] == '{';
 }
 
 std::string record_json(const Node& record) {
@@ -308,7 +303,8 @@ ExitStatus Sitting::finish() {
 // What is written is read once more, so that no record leaves here that cannot be graded.
 std::optional<std::string> Sitting::record_text() const {
   const Node record = draft_.record(found_ ? std::optional<Amender>(amender_) : std::nullopt);
-  std::string text = found_ && is_json(found_->text) ? record_json(record) : record_yaml(record);
+  std::string text =
+      found_ && looks_like_json(found_->text) ? record_json(record) : record_yaml(record);
   Sources sources;
   const auto inspection =
       load_inspection(sources, sources.add(command_.file, text), program_.rules);

@@ -5,10 +5,10 @@
 #include <algorithm>
 
 #include "engine/model/inspection.hpp"
-#include "engine/quantity/nearest.hpp"
 #include "engine/reading/map_reader.hpp"
 #include "engine/reading/read_text.hpp"
 #include "engine/reading/read_value.hpp"
+#include "engine/reading/trait_map.hpp"
 
 namespace heelrule {
 namespace {
@@ -48,15 +48,8 @@ class ChangeReader {
  private:
   template <class Function>
   void each_trait(std::string_view key, Function function) {
-    const Node* node = map_.take(key);
+    const Node* node = take_trait_map(map_, key, "write it as in `{insole_state: springy}`");
     if (node == nullptr) {
-      return;
-    }
-    if (!node->is_map()) {
-      diagnostics_.error(node->where,
-                         fmt::format("`{}` is a map from trait to value, and this is {}", key,
-                                     in_words(node->kind)),
-                         "write it as in `{insole_state: springy}`");
       return;
     }
     for (const Entry& entry : node->entries) {
@@ -68,15 +61,9 @@ class ChangeReader {
 
   // A trait that a change can move. One that could not be read has been reported.
   std::optional<std::size_t> trait_of(const Located<std::string>& name) {
-    const auto trait = rules_.find_trait(name.value);
+    const auto trait =
+        named_trait(rules_, name, "name a trait that the rule set asks for", diagnostics_);
     if (!trait) {
-      Nearest nearest(name.value);
-      for (const Trait& known : rules_.traits) {
-        nearest.offer(known.name);
-      }
-      diagnostics_.error(
-          name.where, fmt::format("there is no trait `{}`", name.value),
-          nearest.found() ? nearest.question() : "name a trait that the rule set asks for");
       return std::nullopt;
     }
     const TraitKind& kind = rules_.traits[*trait].kind;

@@ -7,10 +7,10 @@
 
 #include "engine/quantity/calendar_date.hpp"
 #include "engine/quantity/nearest.hpp"
-#include "engine/reading/json_tree.hpp"
 #include "engine/reading/map_reader.hpp"
+#include "engine/reading/read_document.hpp"
 #include "engine/reading/read_value.hpp"
-#include "engine/reading/yaml_tree.hpp"
+#include "engine/reading/trait_map.hpp"
 
 namespace heelrule {
 namespace {
@@ -84,15 +84,8 @@ class InspectionReader {
   }
 
   void read_values(MapReader& map, std::string_view key, bool safety) {
-    const Node* node = map.take(key);
+    const Node* node = take_trait_map(map, key, "write each trait on a line of its own, indented");
     if (node == nullptr) {
-      return;
-    }
-    if (!node->is_map()) {
-      diagnostics_.error(node->where,
-                         fmt::format("`{}` is a map from trait to value, and this is {}", key,
-                                     in_words(node->kind)),
-                         "write each trait on a line of its own, indented");
       return;
     }
     for (const Entry& entry : node->entries) {
@@ -207,18 +200,7 @@ class InspectionReader {
   Inspection inspection_;
 };
 
-bool looks_like_json(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(" \t\r\n");
-  return first != std::string_view::npos && text[first] == '{';
-}
-
 }  // namespace
-
-std::optional<Node> read_record_tree(const Sources& sources, std::uint32_t source,
-                                     Diagnostics& diagnostics) {
-  return looks_like_json(sources.text(source)) ? read_json(sources, source, diagnostics)
-                                               : read_yaml(sources, source, diagnostics);
-}
 
 bool is_date(std::string_view text) { return find_date(text).has_value(); }
 
@@ -229,7 +211,7 @@ Inspection read_inspection(const Node& tree, const RuleSet& rules, Diagnostics& 
 Checked<Inspection> load_inspection(const Sources& sources, std::uint32_t source,
                                     const RuleSet& rules) {
   Diagnostics diagnostics;
-  const auto tree = read_record_tree(sources, source, diagnostics);
+  const auto tree = read_document(sources, source, diagnostics);
   if (!tree) {
     return Checked<Inspection>(std::move(diagnostics));
   }

@@ -11,13 +11,9 @@
 
 namespace heelrule {
 
-/// Reads a source as an inspection: as JSON if its first sign is `{`, else as YAML.
+/// Reads a source, YAML or JSON, as an inspection.
 Checked<Inspection> load_inspection(const Sources& sources, std::uint32_t source,
                                     const RuleSet& rules);
-
-/// The tree of such a source, whatever it says.
-std::optional<Node> read_record_tree(const Sources& sources, std::uint32_t source,
-                                     Diagnostics& diagnostics);
 
 /// Reads an inspection, made for or to be judged by `rules`. What was not recorded has no
 /// observation. Reported: unknown traits with the nearest known name, values of derived traits, a

@@ -9,10 +9,10 @@
 #include "engine/quantity/nearest.hpp"
 #include "engine/quantity/quantity.hpp"
 #include "engine/quantity/trimmed.hpp"
-#include "engine/reading/json_tree.hpp"
 #include "engine/reading/map_reader.hpp"
 #include "engine/reading/parse_share.hpp"
-#include "engine/reading/yaml_tree.hpp"
+#include "engine/reading/read_document.hpp"
+#include "engine/reading/trait_map.hpp"
 
 namespace heelrule {
 namespace {
@@ -108,24 +108,13 @@ class MarkingReader {
       return;
     }
     for (const Entry& entry : node->entries) {
-      const auto trait = rules_.find_trait(entry.key.value);
       const Located<std::string> text = read_plain_text(entry.value, entry.key.value, diagnostics_);
-      if (!trait) {
-        report_no_trait(entry.key);
-      } else if (!text.value.empty()) {
+      const auto trait =
+          named_trait(rules_, entry.key, "use the name of a trait of the rule set", diagnostics_);
+      if (trait && !text.value.empty()) {
         take(*trait, text);
       }
     }
-  }
-
-  void report_no_trait(const Located<std::string>& name) {
-    Nearest nearest(name.value);
-    for (const Trait& trait : rules_.traits) {
-      nearest.offer(trait.name);
-    }
-    diagnostics_.error(
-        name.where, fmt::format("there is no trait `{}`", name.value),
-        nearest.found() ? nearest.question() : "use the name of a trait of the rule set");
   }
 
   void read_weight(std::size_t trait, const Located<std::string>& text) {
@@ -283,11 +272,7 @@ MarkingRules usual_marking_rules(const RuleSet& rules) {
 Checked<MarkingRules> load_marking_rules(const Sources& sources, std::uint32_t source,
                                          const RuleSet& rules) {
   Diagnostics diagnostics;
-  const std::string_view text = sources.text(source);
-  const std::size_t first = text.find_first_not_of(" \t\r\n");
-  const bool is_json = first != std::string_view::npos && text[first] == '{';
-  const auto tree =
-      is_json ? read_json(sources, source, diagnostics) : read_yaml(sources, source, diagnostics);
+  const auto tree = read_document(sources, source, diagnostics);
   if (!tree) {
     return Checked<MarkingRules>(std::move(diagnostics));
   }

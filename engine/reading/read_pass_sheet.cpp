@@ -9,9 +9,8 @@
 #include "engine/quantity/nearest.hpp"
 #include "engine/quantity/quantity.hpp"
 #include "engine/quantity/trimmed.hpp"
-#include "engine/reading/json_tree.hpp"
 #include "engine/reading/map_reader.hpp"
-#include "engine/reading/yaml_tree.hpp"
+#include "engine/reading/read_document.hpp"
 
 namespace heelrule {
 namespace {
@@ -268,11 +267,7 @@ class SheetReader {
 
 Checked<PassSheet> load_pass_sheet(const Sources& sources, std::uint32_t source) {
   Diagnostics diagnostics;
-  const std::string_view text = sources.text(source);
-  const std::size_t first = text.find_first_not_of(" \t\r\n");
-  const bool is_json = first != std::string_view::npos && text[first] == '{';
-  const auto tree =
-      is_json ? read_json(sources, source, diagnostics) : read_yaml(sources, source, diagnostics);
+  const auto tree = read_document(sources, source, diagnostics);
   if (!tree) {
     return Checked<PassSheet>(std::move(diagnostics));
   }
