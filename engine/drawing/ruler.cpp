@@ -11,7 +11,6 @@
 namespace heelrule {
 namespace {
 
-constexpr double most_strokes = 30;
 constexpr double far_away = 2;  // stretches of the cuts
 
 // In pixels.
@@ -293,11 +292,11 @@ RulerReach reach(const Ruler& ruler) {
   return {lowest >= 0 && low_end < 0 ? 0 : low_end, high_end};
 }
 
-double stroke_step(const RulerReach& reach) {
+double stroke_step(const RulerReach& reach, double most) {
   const double length = reach.to - reach.from;
-  double step = std::pow(10, std::floor(std::log10(length / most_strokes)));
+  double step = std::pow(10, std::floor(std::log10(length / most)));
   for (const double factor : {2.0, 2.5, 2.0}) {
-    if (length / step <= most_strokes) {
+    if (length / step <= most) {
       break;
     }
     step *= factor;

@@ -54,8 +54,9 @@ struct RulerReach {
 /// drawn at the end, with an arrow.
 RulerReach reach(const Ruler& ruler);
 
-/// How far apart the strokes of the ruler are: 1, 2 or 5 times a power of ten, at most 30 of them.
-double stroke_step(const RulerReach& reach);
+/// How far apart the strokes of a ruler are: 1, 2 or 5 times a power of ten, so that there are
+/// `most` of them or fewer.
+double stroke_step(const RulerReach& reach, double most = 30);
 
 /// The ruler as an SVG element, as wide as there is room (from 280 pixels on no name runs into
 /// another, as far as letters are no wider than is usual), with a text equivalent: each reading,

@@ -10,7 +10,6 @@
 #include "engine/report/fallback_order.hpp"
 #include "engine/report/json_writer.hpp"
 #include "engine/report/value_words.hpp"
-#include "engine/scoring/grade.hpp"
 
 namespace heelrule {
 namespace {
@@ -23,7 +22,7 @@ class QuestionWriter {
       : program_(program),
         rules_(program.rules),
         order_(fallback_order(languages, program.rules)),
-        cautions_(account(program, {}, grade(program, {}), languages).usual_cautions) {}
+        cautions_(usual_cautions(program.rules, order_)) {}
 
   std::string write() {
     json_.begin_object()

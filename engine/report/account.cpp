@@ -55,10 +55,7 @@ class Accountant {
     account_.cautions = said(verdict_.cautions, &SpokenWords::caution);
     account_.advice = said(verdict_.advice, &SpokenWords::advice);
     account_.held_advice = said(verdict_.held_advice, &SpokenWords::advice);
-    for (const UsualCaution& caution : rules_.cautions) {
-      account_.usual_cautions.emplace_back(caution.words.in(languages_));
-    }
-    account_.usual_cautions.emplace_back(own_caution);
+    account_.usual_cautions = usual_cautions(rules_, languages_);
     account_.would_settle = questions(verdict_.would_settle);
     return std::move(account_);
   }
@@ -304,6 +301,17 @@ class Accountant {
 };
 
 }  // namespace
+
+std::vector<std::string> usual_cautions(const RuleSet& rules,
+                                        std::span<const std::string> languages) {
+  std::vector<std::string> cautions;
+  cautions.reserve(rules.cautions.size() + 1);
+  for (const UsualCaution& caution : rules.cautions) {
+    cautions.emplace_back(caution.words.in(languages));
+  }
+  cautions.emplace_back(own_caution);
+  return cautions;
+}
 
 Account account(const Program& program, const Inspection& inspection, const Verdict& verdict,
                 std::span<const std::string> languages) {

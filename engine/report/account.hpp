@@ -68,6 +68,8 @@ Account account(const Program& program, const Inspection& inspection, const Verd
 
 /// Parts of an account by themselves, for reports that are made of pieces. `languages` is what
 /// `fallback_order` gives.
+std::vector<std::string> usual_cautions(const RuleSet& rules,
+                                        std::span<const std::string> languages);
 std::string finding_title(const Program& program, const Finding& finding,
                           std::span<const std::string> languages);
 std::string finding_sentence(const Program& program, const Inspection& inspection,

@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <functional>
 #include <utility>
 
 #include "engine/report/finding_ruler.hpp"
@@ -98,17 +97,35 @@ bool has_bands(const ReportSubject& subject, const FindingAccount& told) {
   return !subject.program.rules.rules[finding.rule].bands.empty();
 }
 
-template <class Wanted>
-void add_list(const ReportSubject& subject, Status status, std::string_view list, PageData& data,
-              Wanted is_wanted) {
+// What passed stands in a list of its own kind as well.
+void add_passed(const ReportSubject& subject, PageData& data) {
+  bool any_measure = false;
+  bool any_level = false;
+  for (const FindingAccount& told : subject.account.findings) {
+    if (subject.record.verdict.findings[told.finding].status != Status::pass) {
+      continue;
+    }
+    PageData entry;
+    add_finding(subject, told, entry);
+    const bool is_measure = has_bands(subject, told);
+    (is_measure ? any_measure : any_level) = true;
+    data.add(is_measure ? "passed_measure" : "passed_level") = entry;
+    data.add("passed") = std::move(entry);
+  }
+  data.fact("any_passed", any_measure || any_level);
+  data.fact("any_passed_measure", any_measure);
+  data.fact("any_passed_level", any_level);
+}
+
+void add_not_seen(const ReportSubject& subject, PageData& data) {
   bool any = false;
   for (const FindingAccount& told : subject.account.findings) {
-    if (subject.record.verdict.findings[told.finding].status == status && is_wanted(told)) {
-      add_finding(subject, told, data.add(list));
+    if (subject.record.verdict.findings[told.finding].status == Status::not_seen) {
+      add_finding(subject, told, data.add("not_seen"));
       any = true;
     }
   }
-  data.fact(fmt::format("any_{}", list), any);
+  data.fact("any_not_seen", any);
 }
 
 }  // namespace
@@ -116,12 +133,8 @@ void add_list(const ReportSubject& subject, Status status, std::string_view list
 void add_findings(const ReportSubject& subject, PageData& data) {
   add_group(subject, Status::fail, "Failed", data);
   add_group(subject, Status::part, "Passed in part", data);
-  const auto all = [](const FindingAccount&) { return true; };
-  const auto measured = [&](const FindingAccount& told) { return has_bands(subject, told); };
-  add_list(subject, Status::pass, "passed", data, all);
-  add_list(subject, Status::pass, "passed_measure", data, measured);
-  add_list(subject, Status::pass, "passed_level", data, std::not_fn(measured));
-  add_list(subject, Status::not_seen, "not_seen", data, all);
+  add_passed(subject, data);
+  add_not_seen(subject, data);
   std::vector<std::string_view> others;
   for (const FindingAccount& told : subject.account.findings) {
     if (subject.record.verdict.findings[told.finding].status == Status::does_not_apply) {

@@ -75,18 +75,6 @@ std::string reading_ruler(const MarkStory& story, const Comparison& one) {
   return draw(ruler);
 }
 
-// How far apart strokes are so that there are few: 1, 2 or 5 times a power of ten.
-double step_of(double stretch) {
-  constexpr double most_strokes = 6;
-  const double power = std::pow(10.0, std::floor(std::log10(stretch / most_strokes)));
-  for (const double times : {1.0, 2.0, 5.0}) {
-    if (stretch <= most_strokes * times * power) {
-      return times * power;
-    }
-  }
-  return 10 * power;
-}
-
 IntervalRows share_rows(const MarkStory& story) {
   IntervalRows picture{"shares", "What made the score differ", 0, 0, {}, {}};
   const std::vector<ScoreShare>& shares = story.mark.attribution.shares;
@@ -102,7 +90,7 @@ IntervalRows share_rows(const MarkStory& story) {
     picture.to = std::max(picture.to, row.high);
     picture.rows.push_back(std::move(row));
   }
-  const double step = step_of(std::max(picture.to - picture.from, 1.0));
+  const double step = stroke_step({0, std::max(picture.to - picture.from, 1.0)}, 6);
   picture.from = step * std::floor(picture.from / step);
   picture.to = step * std::ceil(std::max(picture.to, picture.from + step) / step);
   const auto strokes =
@@ -141,6 +129,12 @@ void add_subject(const MarkStory& story, PageData& data) {
   data.each("head", parts);
 }
 
+void add_refers(const MarkStory& story, PageData& data) {
+  const std::vector<std::string> refers = referrals_first(story);
+  data.each("refers", refers);
+  data.fact("any_refers", !refers.empty());
+}
+
 class StudentPage {
  public:
   StudentPage(const MarkStory& story, std::size_t place) : story_(story), place_(place) {}
@@ -149,8 +143,7 @@ class StudentPage {
     const std::string title = fmt::format("Mark of {}", student_name(story_.record, place_));
     data_.words("title", title);
     add_subject(story_, data_);
-    data_.each("refers", referrals_first(story_));
-    data_.fact("any_refers", !referrals_first(story_).empty());
+    add_refers(story_, data_);
     mark();
     faults("critical", story_.mark.critical.faults, critical_words);
     faults("edge", story_.mark.critical.on_the_edge, edge_words);
@@ -243,8 +236,7 @@ class Overview {
     const MarkStory& any = stories_.front();
     data_.words("title", "Marks of all records");
     add_subject(any, data_);
-    data_.each("refers", referrals_first(any));
-    data_.fact("any_refers", !referrals_first(any).empty());
+    add_refers(any, data_);
     for (std::size_t i = 0; i < stories_.size(); ++i) {
       add_row(i);
       data_.add("students").words("words", student_name(stories_[i].record, i));

@@ -521,8 +521,8 @@ std::vector<std::string> mark_cautions(const MarkStory& story) {
   std::vector<std::string> said{
       "This marks an inspection. It is no judgement on the client, and no diagnosis; clinical "
       "questions are for a licensed practitioner."};
-  const Account told = account(story.program, story.record, story.mark.verdict, story.languages);
-  said.insert(said.end(), told.usual_cautions.begin(), told.usual_cautions.end());
+  const auto usual = usual_cautions(story.program.rules, story.languages);
+  said.insert(said.end(), usual.begin(), usual.end());
   return said;
 }
 

@@ -2,9 +2,11 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <array>
-#include <optional>
+#include <functional>
+#include <set>
+#include <string>
+#include <vector>
 
 #include "engine/formula/token.hpp"
 #include "engine/report/recorded_words.hpp"
@@ -28,19 +30,27 @@ void add_once(std::string& words, std::string_view more) {
   }
 }
 
-// Whether a formula of the rule set reads the trait.
-bool is_in_a_formula(const RuleSet& rules, std::string_view name) {
-  return std::any_of(rules.traits.begin(), rules.traits.end(), [&](const Trait& trait) {
-    const auto* derived = std::get_if<DerivedKind>(&trait.kind);
-    Diagnostics none;
-    const auto tokens = derived == nullptr ? std::nullopt : split_formula(derived->formula, none);
-    return tokens && std::any_of(tokens->begin(), tokens->end(), [&](const Token& token) {
-             return token.kind == TokenKind::word && token.text == name;
-           });
-  });
+using FormulaWords = std::set<std::string, std::less<>>;
+
+// Of all formulas of the rule set, the names of the traits that they read among them.
+FormulaWords formula_words(const RuleSet& rules) {
+  FormulaWords words;
+  for (const Trait& trait : rules.traits) {
+    if (const auto* derived = std::get_if<DerivedKind>(&trait.kind)) {
+      Diagnostics none;
+      for (const Token& token :
+           split_formula(derived->formula, none).value_or(std::vector<Token>{})) {
+        if (token.kind == TokenKind::word) {
+          words.emplace(token.text);
+        }
+      }
+    }
+  }
+  return words;
 }
 
-void add_recorded(const ReportSubject& subject, std::size_t trait, PageData& data) {
+void add_recorded(const ReportSubject& subject, std::size_t trait, const FormulaWords& in_formulas,
+                  PageData& data) {
   const RuleSet& rules = subject.program.rules;
   PageData row;
   std::string doubt;
@@ -57,7 +67,7 @@ void add_recorded(const ReportSubject& subject, std::size_t trait, PageData& dat
   if (any) {
     row.words("ask", rules.traits[trait].ask.in(subject.languages));
     row.words("name", rules.traits[trait].name);
-    row.fact("is_in_a_formula", is_in_a_formula(rules, rules.traits[trait].name));
+    row.fact("is_in_a_formula", in_formulas.contains(rules.traits[trait].name));
     row.words("doubt", doubt);
     row.words("noted", notes);
     data.add("readings") = std::move(row);
@@ -96,10 +106,11 @@ bool add_worked_out(const ReportSubject& subject, std::size_t trait, PageData& d
 
 void add_readings(const ReportSubject& subject, PageData& data) {
   const RuleSet& rules = subject.program.rules;
+  const FormulaWords in_formulas = formula_words(rules);
   bool any = false;
   for (std::size_t trait = 0; trait < rules.traits.size(); ++trait) {
     if (!is_safety_question(rules, trait)) {
-      add_recorded(subject, trait, data);
+      add_recorded(subject, trait, in_formulas, data);
     }
     any = add_worked_out(subject, trait, data) || any;
   }

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "engine/report/fill_template.hpp"
+#include "engine/report/json_parts.hpp"
 #include "engine/report/page_frame.hpp"
 #include "engine/report/safety_parts.hpp"
 #include "engine/report/verdict_words.hpp"
@@ -122,9 +123,7 @@ class Summary {
     }
     for (const SummaryEntry& entry : entries_) {
       for (const Finding& finding : entry.record.verdict.findings) {
-        const bool is_seen = finding.status == Status::fail || finding.status == Status::part ||
-                             finding.status == Status::pass;
-        tallies[finding.rule].seen += is_seen ? 1 : 0;
+        tallies[finding.rule].seen += is_judged(finding.status) ? 1 : 0;
         tallies[finding.rule].failed += finding.status == Status::fail ? 1 : 0;
       }
     }

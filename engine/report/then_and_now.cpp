@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "engine/quantity/settle.hpp"
+#include "engine/report/json_parts.hpp"
 #include "engine/report/value_words.hpp"
 #include "engine/report/verdict_words.hpp"
 
@@ -107,10 +108,6 @@ class Comparison {
     return nullptr;
   }
 
-  static bool is_seen(Status status) {
-    return status == Status::pass || status == Status::part || status == Status::fail;
-  }
-
   // What was seen at one date alone has not moved; it is counted.
   void add_moved() {
     std::vector<MovedFinding> moved;
@@ -118,7 +115,7 @@ class Comparison {
     for (std::size_t i = 0; i < now_.verdict.findings.size(); ++i) {
       const Finding& finding = now_.verdict.findings[i];
       const Finding* other = before(finding);
-      if (other == nullptr || is_seen(other->status) != is_seen(finding.status)) {
+      if (other == nullptr || is_judged(other->status) != is_judged(finding.status)) {
         ++seen_once;
       } else if (other->status != finding.status || other->credit != finding.credit) {
         moved.push_back(
