@@ -1,5 +1,7 @@
 #include "engine/marking/reference.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -29,13 +31,13 @@ std::span<const Side> sides_of(const Trait& trait) {
 }
 
 std::string joined(const std::vector<Inspection>& all, std::string Inspection::* part) {
-  std::string words;
+  std::vector<std::string> parts;
   for (const Inspection& one : all) {
-    if (!(one.*part).empty() && words.find(one.*part) == std::string::npos) {
-      words += (words.empty() ? "" : ", ") + one.*part;
+    if (!(one.*part).empty() && std::find(parts.begin(), parts.end(), one.*part) == parts.end()) {
+      parts.push_back(one.*part);
     }
   }
-  return words;
+  return fmt::format("{}", fmt::join(parts, ", "));
 }
 
 // What a panel says of one trait on one side.

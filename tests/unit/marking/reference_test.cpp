@@ -55,6 +55,16 @@ TEST_CASE("without any doubt the scatter of a panel of three gives the tolerance
   CHECK(panel(three, "{bare: 247 mm}").of("bare").likeness == Likeness::off);
 }
 
+TEST_CASE("a panel names each observer once, though one code begins as another does") {
+  const Program program = graded(bench, "inspection: {rules: house}\nfound: {}\n").program;
+  std::vector<Inspection> all(3, recorded(bench, "found: {length: 250 mm}"));
+  all[0].observer = "T-12";
+  all[1].observer = "T-1";
+  all[2].observer = "T-12";
+  CHECK(make_reference(program, usual_marking_rules(program.rules), all).inspection.observer ==
+        "T-12, T-1");
+}
+
 TEST_CASE("a panel's level is the one given most often, if more than half give it") {
   const Marked most =
       panel({"{insole: flat}", "{insole: springy}", "{insole: flat}"}, "{insole: flat}");
