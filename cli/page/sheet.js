@@ -138,6 +138,10 @@ class Sheet {
     }
     this.judged = text;
     this.answers = JSON.parse(this.engine.answers(text));
+    this.faults = new Map();
+    for (const fault of this.answers.faults) {
+      this.faults.set(fault.name, (this.faults.get(fault.name) ?? new Map()).set(fault.side, fault));
+    }
     this.verdict = JSON.parse(this.engine.verdict(text));
     this.showProgress();
     this.verdictPanel.show(this.sheet.grades, this.answers, this.verdict);
@@ -159,8 +163,7 @@ class Sheet {
   }
 
   faultsOf(name) {
-    return new Map(this.answers.faults.filter((fault) => fault.name === name)
-      .map((fault) => [fault.side, fault]));
+    return this.faults.get(name) ?? new Map();
   }
 
   showFaults() {

@@ -10,7 +10,6 @@
 #include "engine/report/fitting_account.hpp"
 #include "engine/report/json_writer.hpp"
 #include "engine/report/value_words.hpp"
-#include "engine/scoring/grade.hpp"
 
 namespace heelrule {
 namespace {
@@ -90,8 +89,7 @@ void write_sizes(JsonWriter& json, const Program& program, const Inspection& ins
 }  // namespace
 
 std::string answers_json(const Program& program, const SoundAnswers& answers,
-                         std::span<const std::string> languages) {
-  const Verdict verdict = grade(program, answers.inspection);
+                         const Verdict& verdict, std::span<const std::string> languages) {
   JsonWriter json(JsonWriter::Layout::compact);
   json.begin_object();
   write_faults(json, answers.faults);

@@ -4,6 +4,7 @@
 #include <span>
 #include <string>
 
+#include "engine/model/verdict.hpp"
 #include "engine/page/sound_answers.hpp"
 #include "engine/scoring/program.hpp"
 
@@ -19,8 +20,9 @@ namespace heelrule {
 ///
 /// `settle` is what would settle the grade, weightiest first. `sizes` is what `heelrule size` says
 /// of this visit; empty where no foot was measured standing, or the rule set does not say how much
-/// space toes need. `refers` is whether a practitioner comes first.
+/// space toes need. `refers` is whether a practitioner comes first. `verdict` is that on the sound
+/// answers.
 std::string answers_json(const Program& program, const SoundAnswers& answers,
-                         std::span<const std::string> languages);
+                         const Verdict& verdict, std::span<const std::string> languages);
 
 }  // namespace heelrule

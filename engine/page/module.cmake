@@ -62,7 +62,7 @@ endfunction()
 set(heelrule_page_floors quantity source model fitting reading formula scoring doubt report recording page)
 set(heelrule_page_leaves_out
   "quantity/(deviate|random_)"
-  "reading/(csv_|json_lines|json_scanner|line_|load_|make_node|plain_value|quick_json|quoted_text|read_marking|row_filler|written_value|yaml_)"
+  "reading/(csv_|json_lines|json_scanner|line_|load_|plain_value|quick_json|quoted_text|read_marking|row_filler|written_value|yaml_)"
   "doubt/(doubt|draws|effect_sums|linear|sensitivity|tally)\\."
   "report/(.*_(data|page|ruler|text)|agreement_|class_|fault_line|fill_template|finding_lines|finding_table|fitting_json|fitting_names)"
   "report/(mark_|named_measure|page_frame|page_quotes|pass_|ratings_|recorded_words|report_|rule_proposal|safety_parts|school_)"

@@ -4,7 +4,6 @@
 #include "engine/page/opened_json.hpp"
 #include "engine/page/page_rules.hpp"
 #include "engine/page/questions_json.hpp"
-#include "engine/page/sound_answers.hpp"
 #include "engine/page/tree_json.hpp"
 #include "engine/reading/json_tree.hpp"
 #include "engine/report/json_report.hpp"
@@ -38,15 +37,25 @@ void PageEngine::speak(std::string_view languages) {
   }
 }
 
+const PageEngine::Judged& PageEngine::judge(std::string_view record) const {
+  if (!judged_ || judged_->record != record) {
+    SoundAnswers answers = sound_answers(tree_of(record), program_.rules);
+    Verdict verdict = grade(program_, answers.inspection);
+    judged_ = Judged{std::string(record), std::move(answers), std::move(verdict)};
+  }
+  return *judged_;
+}
+
 std::string PageEngine::questions() const { return questions_json(program_, languages_); }
 
 std::string PageEngine::answers(std::string_view record) const {
-  return answers_json(program_, sound_answers(tree_of(record), program_.rules), languages_);
+  const Judged& judged = judge(record);
+  return answers_json(program_, judged.answers, judged.verdict, languages_);
 }
 
 std::string PageEngine::verdict(std::string_view record) const {
-  const SoundAnswers answers = sound_answers(tree_of(record), program_.rules);
-  return json_report(program_, answers.inspection, grade(program_, answers.inspection), languages_);
+  const Judged& judged = judge(record);
+  return json_report(program_, judged.answers.inspection, judged.verdict, languages_);
 }
 
 std::string PageEngine::file(std::string_view record) const {

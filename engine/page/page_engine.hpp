@@ -1,11 +1,14 @@
 // The engine as a recording page calls it: texts in, texts out.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
+#include "engine/model/verdict.hpp"
+#include "engine/page/sound_answers.hpp"
 #include "engine/quantity/parsed.hpp"
 #include "engine/scoring/program.hpp"
 
@@ -39,10 +42,20 @@ class PageEngine {
   std::string opened(std::string_view text) const;
 
  private:
+  // A page asks for the answers and then for the verdict of the same record.
+  struct Judged {
+    std::string record;
+    SoundAnswers answers;
+    Verdict verdict;
+  };
+
   explicit PageEngine(Program program) : program_(std::move(program)) {}
+
+  const Judged& judge(std::string_view record) const;
 
   Program program_;
   std::vector<std::string> languages_;
+  mutable std::optional<Judged> judged_;
 };
 
 }  // namespace heelrule

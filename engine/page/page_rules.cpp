@@ -9,18 +9,7 @@
 #include "engine/scoring/compile.hpp"
 
 namespace heelrule {
-namespace {
-
-Problem first_of(const Diagnostics& diagnostics) {
-  for (const Diagnostic& diagnostic : diagnostics.by_place()) {
-    if (diagnostic.severity == Severity::error) {
-      return {diagnostic.message, diagnostic.hint};
-    }
-  }
-  return {};
-}
-
-}  // namespace
+namespace {}  // namespace
 
 std::string page_rules(std::string_view name, const Node& tree) {
   JsonWriter json(JsonWriter::Layout::compact);
@@ -36,7 +25,7 @@ Parsed<Program> program_of_page(std::string_view line) {
   Diagnostics diagnostics;
   const auto page = read_json(sources, source, diagnostics);
   if (!page) {
-    return first_of(diagnostics);
+    return diagnostics.first_error();
   }
   const Node* const name = page->find("name");
   const Node* const tree = page->find("rules");
@@ -46,7 +35,7 @@ Parsed<Program> program_of_page(std::string_view line) {
   RuleSet rules = read_rule_set(name->text, *tree, diagnostics);
   auto program = compile(std::move(rules), std::move(diagnostics));
   if (!program) {
-    return first_of(program.diagnostics());
+    return program.diagnostics().first_error();
   }
   return *std::move(program);
 }

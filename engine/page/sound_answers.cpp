@@ -1,57 +1,32 @@
 #include "engine/page/sound_answers.hpp"
 
-#include <algorithm>
-#include <array>
-#include <optional>
 #include <string_view>
 #include <utility>
 
+#include "engine/reading/make_node.hpp"
 #include "engine/reading/read_inspection.hpp"
 
 namespace heelrule {
 namespace {
 
 Node map_of(std::string_view key, Node value) {
-  Node map;
-  map.kind = Node::Kind::map;
-  map.entries.push_back({{std::string(key), value.where}, std::move(value)});
+  Node map = map_node();
+  add_entry(map, key, std::move(value));
   return map;
 }
 
-Node text_of(std::string_view words) {
-  Node text;
-  text.kind = Node::Kind::text;
-  text.text = words;
-  return text;
-}
-
-Node empty_map() {
-  Node map;
-  map.kind = Node::Kind::map;
-  return map;
-}
-
-// The first fault of a record that holds one thing.
-std::optional<Diagnostic> fault_in(const Node& record, const RuleSet& rules) {
+// The first fault of a record that holds one thing; empty if there is none.
+Problem fault_in(const Node& record, const RuleSet& rules) {
   Diagnostics diagnostics;
   read_inspection(record, rules, diagnostics);
-  const auto found = diagnostics.by_place();
-  const auto error = std::find_if(found.begin(), found.end(), [](const Diagnostic& diagnostic) {
-    return diagnostic.severity == Severity::error;
-  });
-  return error == found.end() ? std::nullopt : std::optional(*error);
+  return diagnostics.first_error();
 }
 
 // The answer as a person gives it who has looked twice.
 Node confirmed(const Node& answer) {
-  if (answer.find("value") != nullptr) {
-    Node same = answer;
-    same.entries.push_back({{"confirmed", answer.where}, text_of("yes")});
-    return same;
-  }
-  Node map = map_of("value", answer);
-  map.entries.push_back({{"confirmed", answer.where}, text_of("yes")});
-  return map;
+  Node same = answer.find("value") != nullptr ? answer : map_of("value", answer);
+  add_entry(same, "confirmed", text_node("yes", answer.where));
+  return same;
 }
 
 class AnswerReader {
@@ -75,11 +50,13 @@ class AnswerReader {
 
  private:
   bool is_faulty_head(const Entry& entry) {
-    const auto fault = fault_in(map_of("inspection", map_of(entry.key.value, entry.value)), rules_);
-    if (fault) {
-      found_.faults.push_back({entry.key.value, Side::none, fault->message, fault->hint, false});
+    const Problem fault =
+        fault_in(map_of("inspection", map_of(entry.key.value, entry.value)), rules_);
+    const bool is_faulty = !fault.message.empty();
+    if (is_faulty) {
+      found_.faults.push_back({entry.key.value, Side::none, fault.message, fault.hint, false});
     }
-    return fault.has_value();
+    return is_faulty;
   }
 
   void keep_sound(Node& values, std::string_view key) {
@@ -109,22 +86,23 @@ class AnswerReader {
   }
 
   bool is_faulty(const std::string& trait, std::string_view key, Side side, const Node& answer) {
-    const auto fault = fault_of(trait, key, side, answer);
-    if (fault) {
-      const bool is_unusual = !fault_of(trait, key, side, confirmed(answer));
-      found_.faults.push_back({trait, side, fault->message, fault->hint, is_unusual});
+    const Problem fault = fault_of(trait, key, side, answer);
+    const bool is_faulty = !fault.message.empty();
+    if (is_faulty) {
+      const bool is_unusual = fault_of(trait, key, side, confirmed(answer)).message.empty();
+      found_.faults.push_back({trait, side, fault.message, fault.hint, is_unusual});
     }
-    return fault.has_value();
+    return is_faulty;
   }
 
-  std::optional<Diagnostic> fault_of(const std::string& trait, std::string_view key, Side side,
-                                     const Node& answer) const {
+  Problem fault_of(const std::string& trait, std::string_view key, Side side,
+                   const Node& answer) const {
     Node value = answer;
     if (side != Side::none) {
       value = map_of(side == Side::left ? "left" : "right", std::move(value));
     }
     Node record = map_of(key, map_of(trait, std::move(value)));
-    record.entries.push_back({{"inspection", {}}, empty_map()});
+    add_entry(record, "inspection", map_node());
     return fault_in(record, rules_);
   }
 

@@ -107,11 +107,7 @@ Node tree_of(const Trait& trait, const Pieces& pieces) {
 Problem first_fault(const Trait& trait, const Node& tree) {
   Diagnostics diagnostics;
   read_value(trait, tree, {}, diagnostics);
-  if (!diagnostics.has_errors()) {
-    return {};
-  }
-  const Diagnostic fault = diagnostics.by_place().front();
-  return {fault.message, fault.hint};
+  return diagnostics.first_error();
 }
 
 }  // namespace

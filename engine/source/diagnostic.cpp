@@ -25,4 +25,13 @@ std::vector<Diagnostic> Diagnostics::by_place() const {
   return sorted;
 }
 
+Problem Diagnostics::first_error() const {
+  for (const Diagnostic& diagnostic : by_place()) {
+    if (diagnostic.severity == Severity::error) {
+      return {diagnostic.message, diagnostic.hint};
+    }
+  }
+  return {};
+}
+
 }  // namespace heelrule

@@ -53,6 +53,9 @@ class Diagnostics {
   /// and what was said twice in the same words at the same place comes once.
   std::vector<Diagnostic> by_place() const;
 
+  /// Message and hint of the first error by place; empty if there is none.
+  Problem first_error() const;
+
  private:
   std::vector<Diagnostic> found_;
   std::size_t errors_ = 0;
