@@ -5,27 +5,17 @@
 #include <unistd.h>
 
 #include <cstdio>
-#include <fstream>
-#include <iterator>
 
 #include "engine/reading/load_rules.hpp"
 #include "engine/report/grade_lines.hpp"
 #include "engine/scoring/compile.hpp"
 #include "engine/scoring/fill_row.hpp"
+#include "tests/bench/file_text.hpp"
 #include "tests/bench/hand_writer.hpp"
 
 namespace {
 
 using namespace heelrule;
-
-std::string file_text(const std::string& path) {
-  std::ifstream file(path, std::ios::binary);
-  if (!file) {
-    std::fprintf(stderr, "bulk: cannot read %s\n", path.c_str());
-    std::exit(1);
-  }
-  return {std::istreambuf_iterator<char>(file), {}};
-}
 
 Program compiled(const std::string& path) {
   Sources sources;

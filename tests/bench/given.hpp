@@ -1,25 +1,13 @@
 // The rule set and the record that a timing is given, all in memory.
 #pragma once
 
-#include <cstdio>
-#include <cstdlib>
-#include <fstream>
-#include <iterator>
 #include <string>
 
 #include "engine/reading/load_rules.hpp"
 #include "engine/reading/read_inspection.hpp"
+#include "tests/bench/file_text.hpp"
 
 namespace heelrule {
-
-inline std::string file_text(const std::string& path) {
-  std::ifstream file(path, std::ios::binary);
-  if (!file) {
-    std::fprintf(stderr, "cannot read %s\n", path.c_str());
-    std::exit(1);
-  }
-  return {std::istreambuf_iterator<char>(file), {}};
-}
 
 // All the rule files that a set is made of, in memory.
 class Given {

@@ -2,19 +2,9 @@
 
 #include <catch2/catch.hpp>
 
+#include "tests/unit/count.hpp"
+
 namespace heelrule {
-namespace {
-
-std::size_t count(const std::string& text, const std::string& piece) {
-  std::size_t found = 0;
-  for (std::size_t at = text.find(piece); at != std::string::npos;
-       at = text.find(piece, at + piece.size())) {
-    ++found;
-  }
-  return found;
-}
-
-}  // namespace
 
 TEST_CASE("a blank ruler has strokes at round numbers, and every fifth has its number") {
   const std::string drawn = draw(BlankRuler{"foot", "Length", {80, 340}, "mm"});

@@ -6,21 +6,10 @@
 #include "engine/recording/bench_order.hpp"
 #include "engine/recording/question.hpp"
 #include "tests/shipped/shipped.hpp"
+#include "tests/unit/count.hpp"
 #include "tests/unit/report/graded.hpp"
 
 namespace heelrule {
-namespace {
-
-std::size_t count(const std::string& text, const std::string& piece) {
-  std::size_t found = 0;
-  for (std::size_t at = text.find(piece); at != std::string::npos;
-       at = text.find(piece, at + piece.size())) {
-    ++found;
-  }
-  return found;
-}
-
-}  // namespace
 
 TEST_CASE("every question of every shipped rule set has its boxes, lines and rulers on paper") {
   for (const std::string& name : shipped_rule_sets()) {

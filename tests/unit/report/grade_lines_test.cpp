@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "tests/unit/count.hpp"
 #include "tests/unit/report/graded.hpp"
 
 namespace heelrule {
@@ -37,14 +38,6 @@ class Run {
  private:
   LineGrader grader_;
 };
-
-std::size_t count(const std::string& text, const std::string& part) {
-  std::size_t found = 0;
-  for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
-    ++found;
-  }
-  return found;
-}
 
 TEST_CASE("more rows than one block holds give a line each, in order") {
   std::string text;
