@@ -228,14 +228,10 @@ Parsed<CommandLine> parse_grade(const std::vector<std::string>& arguments) {
   } else if (Problem problem = refuse_bulk_options(parsed); !problem.message.empty()) {
     return problem;
   }
-  if (parsed.given.count("language") != 0) {
-    command.languages = parsed.given["language"].as<std::vector<std::string>>();
-  }
+  command.languages = values_of(parsed, "language");
   command.at_least = value_of(parsed, "at-least");
   command.exactly = parsed.given.count("exactly") != 0;
-  command.destination.to = value_of(parsed, "to");
-  command.destination.existing =
-      parsed.given.count("replace") != 0 ? Existing::replace : Existing::keep;
+  command.destination = destination_in(parsed);
   command.mark = value_of(parsed, "mark");
   command.without_client = parsed.given.count("without-client") != 0;
   command.template_file = value_of(parsed, "template");

@@ -99,11 +99,12 @@ Parsed<CommandLine> parse_agree(const std::vector<std::string>& arguments) {
     command.scale = *levels;
   }
   const std::string as = value_of(parsed, "as").value_or("text");
-  if (as != "text" && as != "json" && as != "html") {
+  const auto kind = find_report_kind(as);
+  if (!kind || *kind == ReportKind::csv) {
     return Problem{fmt::format("there is no report of kind `{}`", as),
                    "write `text`, `json` or `html`"};
   }
-  command.as = as == "json" ? ReportKind::json : as == "html" ? ReportKind::html : ReportKind::text;
+  command.as = *kind;
   command.languages = values_of(parsed, "language");
   command.destination = destination_in(parsed);
   command.proposal = value_of(parsed, "write");

@@ -51,14 +51,12 @@ Parsed<CommandLine> parse_pass(const std::vector<std::string>& arguments) {
     return Problem{"pass needs one pass sheet", "write `heelrule pass SHEET`"};
   }
   const std::string as = value_of(parsed, "as").value_or("text");
-  if (as != "text" && as != "json" && as != "html") {
+  const auto kind = find_report_kind(as);
+  if (!kind || *kind == ReportKind::csv) {
     return Problem{fmt::format("there is no report of kind `{}`", as),
                    "write `text`, `json` or `html`"};
   }
-  const ReportKind kind = as == "json"   ? ReportKind::json
-                          : as == "html" ? ReportKind::html
-                                         : ReportKind::text;
-  return CommandLine{PassCommand{parsed.operands.front(), kind, destination_in(parsed)},
+  return CommandLine{PassCommand{parsed.operands.front(), *kind, destination_in(parsed)},
                      value_of(parsed, "rules-folder").value_or("")};
 }
 

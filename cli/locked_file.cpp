@@ -10,6 +10,8 @@
 #include <cstring>
 #include <utility>
 
+#include "cli/files.hpp"
+
 namespace heelrule {
 namespace {
 
@@ -58,9 +60,7 @@ LockedFile open_locked(const std::string& path) {
 }
 
 int settle_folder_of(const std::string& path) {
-  const std::size_t slash = path.rfind('/');
-  const std::string folder = slash == std::string::npos ? "." : path.substr(0, slash + 1);
-  const Descriptor open(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+  const Descriptor open(::open(folder_of(path).c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
   if (!open.is_open()) {
     return errno;
   }

@@ -34,7 +34,6 @@ class Game {
       : program_(program), both_(program) {
     fill_row(program, reference, both_, 0);
     fill_row(program, record, both_, 1);
-    evaluate(program, both_);
     sections_.assign(program.traits.size(), std::nullopt);
     for (std::size_t rule = 0; rule < program.rule_programs.size(); ++rule) {
       for (const std::size_t trait : traits_needed(program, rule)) {
@@ -47,12 +46,13 @@ class Game {
 
   Attribution play() {
     Attribution found;
-    found.reference_points = points_of(both_.outcome(0));
-    found.record_points = points_of(both_.outcome(1));
     const std::vector<Player> players = choose_players();
+    const std::vector<double> worth = worths(players);
+    found.reference_points = worth.front();
+    found.record_points = worth.back();
     found.by_section = std::any_of(players.begin(), players.end(),
                                    [](const Player& one) { return one.section.has_value(); });
-    const std::vector<double> values = shapley_values(players.size(), worths(players));
+    const std::vector<double> values = shapley_values(players.size(), worth);
     for (std::size_t i = 0; i < players.size(); ++i) {
       found.shares.push_back({players[i].traits, players[i].section, values[i]});
     }

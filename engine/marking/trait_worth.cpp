@@ -13,11 +13,6 @@ namespace {
 
 double points_of(const Score& score) { return score.points().value_or(0); }
 
-bool counts(const Finding& finding) {
-  return finding.status == Status::pass || finding.status == Status::part ||
-         finding.status == Status::fail;
-}
-
 // By trait: the score if it were not seen.
 std::vector<double> points_unseen(const Program& program, const Inspection& inspection) {
   std::vector<double> points(program.traits.size());
@@ -56,8 +51,8 @@ Extremes extremes(const Program& program, const Verdict& verdict) {
     needs[rule] = traits_needed(program, rule);
   }
   for (const Finding& finding : verdict.findings) {
-    const double earned = counts(finding) ? finding.weight * finding.credit : 0;
-    const double added = counts(finding) ? 0 : finding.weight;
+    const double earned = is_judged(finding.status) ? finding.weight * finding.credit : 0;
+    const double added = is_judged(finding.status) ? 0 : finding.weight;
     for (const std::size_t trait : needs[finding.rule]) {
       all.failing[trait].earned -= earned;
       all.failing[trait].weight += added;

@@ -18,6 +18,11 @@ enum class Status : std::uint8_t {
   does_not_apply,
 };
 
+/// Whether a status is one of pass, part and fail.
+constexpr bool is_judged(Status status) {
+  return status == Status::pass || status == Status::part || status == Status::fail;
+}
+
 /// How far a value lies from the cut point toward a neighbouring band that earns more. Stored unit.
 struct Limit {
   double at = 0;

@@ -100,6 +100,15 @@ double MapReader::number(std::string_view key, double otherwise) {
   return scaled(*number);
 }
 
+bool MapReader::yes_or_no(std::string_view key) {
+  const Located<std::string> written = text(key);
+  if (!written.value.empty() && written.value != "yes" && written.value != "no") {
+    diagnostics_.error(written.where, fmt::format("`{}` is neither yes nor no", written.value),
+                       "write `yes` or `no`");
+  }
+  return written.value == "yes";
+}
+
 std::string MapReader::remark(std::string_view key) {
   know(key);
   const Entry* at = entry(key);

@@ -37,6 +37,9 @@ class MapReader {
   /// A number of a key; `otherwise` if there is none. What is no number is reported.
   double number(std::string_view key, double otherwise);
 
+  /// `yes` or `no` of a key; no if there is none. Anything else is reported.
+  bool yes_or_no(std::string_view key);
+
   /// A remark in a person's own words, which may be empty.
   std::string remark(std::string_view key);
 

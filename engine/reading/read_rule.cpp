@@ -57,8 +57,8 @@ class RuleReader {
     rule_.words.caution = take_text(map_, "caution");
     rule_.words.referral = take_text(map_, "referral");
     rule_.words.advice = take_text(map_, "advice");
-    rule_.despite_referral = read_yes_or_no("despite_referral");
-    rule_.protects = read_yes_or_no("protects");
+    rule_.despite_referral = map_.yes_or_no("despite_referral");
+    rule_.protects = map_.yes_or_no("protects");
     map_.finish();
     return std::move(rule_);
   }
@@ -115,15 +115,6 @@ class RuleReader {
       diagnostics_.error(text.where, fmt::format("`{}` is no way for sides to count", text.value),
                          "write `worse`, `mean` or `each`");
     }
-  }
-
-  bool read_yes_or_no(std::string_view key) {
-    const Located<std::string> text = map_.text(key);
-    if (!text.value.empty() && text.value != "yes" && text.value != "no") {
-      diagnostics_.error(text.where, fmt::format("`{}` is neither yes nor no", text.value),
-                         "write `yes` or `no`");
-    }
-    return text.value == "yes";
   }
 
   void read_credit() {

@@ -119,12 +119,7 @@ class RuleSetReader {
       return;
     }
     MapReader map(*node, node->where, "what a client is told", diagnostics_);
-    const Located<std::string> score = map.text("score");
-    if (!score.value.empty() && score.value != "yes" && score.value != "no") {
-      diagnostics_.error(score.where, fmt::format("`{}` is neither yes nor no", score.value),
-                         "write `yes` or `no`");
-    }
-    rules_.client.score = score.value == "yes";
+    rules_.client.score = map.yes_or_no("score");
     read_come_back(map.text("come_back"));
     map.finish();
   }

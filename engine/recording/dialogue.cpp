@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/quantity/nearest.hpp"
+#include "engine/quantity/same_letters.hpp"
 #include "engine/quantity/trimmed.hpp"
 #include "engine/reading/make_node.hpp"
 #include "engine/reading/read_inspection.hpp"
@@ -47,10 +48,7 @@ bool is_level(const Trait& trait, std::string_view words) {
 }
 
 bool begins(std::string_view text, std::string_view start) {
-  const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
-  return text.size() >= start.size() &&
-         std::equal(start.begin(), start.end(), text.begin(),
-                    [&](char a, char b) { return lower(a) == lower(b); });
+  return same_letters(text.substr(0, start.size()), start);
 }
 
 }  // namespace
@@ -193,10 +191,16 @@ Problem Dialogue::replay(const JournalEntry& entry) {
     return {fmt::format("there is no `{}` in these rules", entry.key), ""};
   }
   at_ = *found;
-  const auto reason = skip_reason(entry.typed);
-  const bool is_skip = field().kind == Field::Kind::trait && reason &&
-                       !is_level(program_.rules.traits[field().trait], entry.typed);
-  return (is_skip ? skip(*reason) : keep(entry.typed)).refused.value_or(Problem{});
+  const auto reason = skipped(entry.typed);
+  return (reason ? skip(*reason) : keep(entry.typed)).refused.value_or(Problem{});
+}
+
+std::optional<std::string> Dialogue::skipped(std::string_view words) const {
+  if (field().kind == Field::Kind::trait &&
+      !is_level(program_.rules.traits[field().trait], words)) {
+    return skip_reason(words);
+  }
+  return std::nullopt;
 }
 
 Parsed<Node> Dialogue::read(std::string_view words) const {
@@ -247,9 +251,8 @@ Turn Dialogue::answer_both(std::string_view words) {
   if (words.empty()) {
     return refusal({"`both` has no value", "write it behind: `both VALUE`"});
   }
-  const auto reason = skip_reason(words);
-  const bool is_skip = reason && !is_level(program_.rules.traits[field().trait], words);
-  const auto answer = is_skip ? not_seen_answer(*reason) : read(words);
+  const auto reason = skipped(words);
+  const auto answer = reason ? not_seen_answer(*reason) : read(words);
   if (!answer) {
     return refusal(answer.problem());
   }

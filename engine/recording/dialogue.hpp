@@ -58,6 +58,9 @@ class Dialogue {
   void go_behind(std::size_t place);
   const Field& field() const { return draft_.fields()[at_]; }
   Parsed<Node> read(std::string_view words) const;
+
+  // The reason of a skip; none where the words are an answer, as those of a level called so.
+  std::optional<std::string> skipped(std::string_view words) const;
   Turn keep(std::string_view words);
   Turn skip(const std::string& reason);
   Turn answer_both(std::string_view words);

@@ -5,7 +5,6 @@
 #include <utility>
 
 #include "engine/report/finding_ruler.hpp"
-#include "engine/report/json_parts.hpp"
 #include "engine/report/verdict_words.hpp"
 
 namespace heelrule {

@@ -116,8 +116,4 @@ void write_said(JsonWriter& json, const Program& program, const Finding& finding
       .text("words", words);
 }
 
-bool is_judged(Status status) {
-  return status == Status::pass || status == Status::part || status == Status::fail;
-}
-
 }  // namespace heelrule

@@ -52,7 +52,4 @@ void write_finding_reasons(JsonWriter& json, std::string_view because, std::stri
 void write_said(JsonWriter& json, const Program& program, const Finding& finding,
                 std::string_view title, std::string_view words);
 
-/// Whether a status is one of pass, part and fail.
-bool is_judged(Status status);
-
 }  // namespace heelrule

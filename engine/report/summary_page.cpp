@@ -5,7 +5,6 @@
 #include <algorithm>
 
 #include "engine/report/fill_template.hpp"
-#include "engine/report/json_parts.hpp"
 #include "engine/report/page_frame.hpp"
 #include "engine/report/safety_parts.hpp"
 #include "engine/report/verdict_words.hpp"

@@ -8,7 +8,6 @@
 #include <vector>
 
 #include "engine/quantity/settle.hpp"
-#include "engine/report/json_parts.hpp"
 #include "engine/report/value_words.hpp"
 #include "engine/report/verdict_words.hpp"
 
