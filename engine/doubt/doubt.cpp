@@ -6,6 +6,7 @@
 
 #include "engine/doubt/conformity.hpp"
 #include "engine/doubt/linear.hpp"
+#include "engine/doubt/rule_needs.hpp"
 #include "engine/doubt/tally.hpp"
 
 namespace heelrule {
@@ -189,17 +190,11 @@ class Judge {
   }
 
   // Whether a rule depends on one of the readings in doubt.
-  bool needs(std::size_t rule_index, std::size_t reading) const {
-    const RuleProgram& rule = program_.rule_programs[rule_index];
-    const auto is_needed = [&](Register input) {
-      const auto holds = [&](const std::vector<Register>& needs) {
-        return std::find(needs.begin(), needs.end(), input) != needs.end();
-      };
-      const auto& of_trait = program_.traits[rule.trait].needs;
-      return holds(rule.applies_needs) || std::any_of(of_trait.begin(), of_trait.end(), holds);
-    };
-    const auto& inputs = doubt_.readings[reading].inputs;
-    return std::any_of(inputs.begin(), inputs.end(), is_needed);
+  bool needs(std::size_t rule, std::size_t reading) const {
+    const std::vector<Register> needed = inputs_needed(program_, rule);
+    const std::vector<Register>& read = doubt_.readings[reading].inputs;
+    return std::find_first_of(needed.begin(), needed.end(), read.begin(), read.end()) !=
+           needed.end();
   }
 
   bool needs_a_doubtful_reading(std::size_t rule) const {

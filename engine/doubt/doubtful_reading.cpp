@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "engine/doubt/rule_needs.hpp"
 #include "engine/model/standard_uncertainty.hpp"
 #include "engine/quantity/deviate.hpp"
 #include "engine/quantity/random_stream.hpp"
@@ -12,18 +13,12 @@ namespace {
 
 constexpr double a_little = 2;  // standard uncertainties: 19 times in 20 the truth is no further
 
-// Which inputs a rule depends on.
+// By input: whether a rule depends on it.
 std::vector<bool> inputs_that_count(const Program& program) {
   std::vector<bool> counts(program.inputs.size(), false);
-  const auto add = [&](const std::vector<Register>& needs) {
-    for (const Register input : needs) {
+  for (std::size_t rule = 0; rule < program.rule_programs.size(); ++rule) {
+    for (const Register input : inputs_needed(program, rule)) {
       counts[input] = true;
-    }
-  };
-  for (const RuleProgram& rule : program.rule_programs) {
-    add(rule.applies_needs);
-    for (const auto& needs : program.traits[rule.trait].needs) {
-      add(needs);
     }
   }
   return counts;

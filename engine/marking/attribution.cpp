@@ -5,8 +5,8 @@
 #include <cmath>
 #include <map>
 
+#include "engine/doubt/rule_needs.hpp"
 #include "engine/formula/operation.hpp"
-#include "engine/marking/rule_needs.hpp"
 #include "engine/model/verdict.hpp"
 #include "engine/scoring/block.hpp"
 #include "engine/scoring/fill_row.hpp"
@@ -31,17 +31,9 @@ struct Player {
 class Game {
  public:
   Game(const Program& program, const Inspection& reference, const Inspection& record)
-      : program_(program), both_(program) {
+      : program_(program), both_(program), sections_(sections_of_rules(program)) {
     fill_row(program, reference, both_, 0);
     fill_row(program, record, both_, 1);
-    sections_.assign(program.traits.size(), std::nullopt);
-    for (std::size_t rule = 0; rule < program.rule_programs.size(); ++rule) {
-      for (const std::size_t trait : traits_needed(program, rule)) {
-        if (!sections_[trait]) {
-          sections_[trait] = program.rule_programs[rule].section;
-        }
-      }
-    }
   }
 
   Attribution play() {
@@ -131,8 +123,8 @@ class Game {
   }
 
   const Program& program_;
-  Block both_;                                        // row 0: the reference; row 1: the record
-  std::vector<std::optional<std::size_t>> sections_;  // by trait: of the first rule that needs it
+  Block both_;  // row 0: the reference; row 1: the record
+  std::vector<std::optional<std::size_t>> sections_;  // by trait; nothing: no rule needs it
 };
 
 }  // namespace

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/marking/rule_needs.hpp"
+#include "engine/doubt/rule_needs.hpp"
 
 namespace heelrule {
 namespace {

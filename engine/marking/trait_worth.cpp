@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/doubt/rule_needs.hpp"
 #include "engine/formula/operation.hpp"
-#include "engine/marking/rule_needs.hpp"
 #include "engine/scoring/block.hpp"
 #include "engine/scoring/fill_row.hpp"
 

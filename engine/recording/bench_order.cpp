@@ -1,32 +1,10 @@
 #include "engine/recording/bench_order.hpp"
 
 #include <algorithm>
-#include <optional>
+
+#include "engine/doubt/rule_needs.hpp"
 
 namespace heelrule {
-namespace {
-
-using SectionOfTrait = std::vector<std::optional<std::size_t>>;
-
-// For each trait the section of the first rule that needs it, be it through a formula.
-SectionOfTrait sections_of_rules(const Program& program) {
-  SectionOfTrait found(program.rules.traits.size());
-  for (const RuleProgram& rule : program.rule_programs) {
-    const auto claim = [&](const std::vector<Register>& needs) {
-      for (const Register need : needs) {
-        std::optional<std::size_t>& section = found[program.inputs[need].input.trait];
-        section = section.value_or(rule.section);
-      }
-    };
-    for (const auto& needs : program.traits[rule.trait].needs) {
-      claim(needs);
-    }
-    claim(rule.applies_needs);
-  }
-  return found;
-}
-
-}  // namespace
 
 std::vector<BenchSection> bench_order(const Program& program) {
   const RuleSet& rules = program.rules;
@@ -37,7 +15,7 @@ std::vector<BenchSection> bench_order(const Program& program) {
   }
   sections.push_back({BenchSection::Kind::rest, 0, {}});
 
-  const SectionOfTrait of_rules = sections_of_rules(program);
+  const auto of_rules = sections_of_rules(program);
   for (std::size_t i = 0; i < rules.traits.size(); ++i) {
     const Trait& trait = rules.traits[i];
     if (std::holds_alternative<DerivedKind>(trait.kind)) {
