@@ -1,8 +1,8 @@
 #include "engine/doubt/fewest_readings.hpp"
 
-#include <numeric>
 #include <utility>
 
+#include "engine/doubt/next_choice.hpp"
 #include "engine/doubt/trial.hpp"
 
 namespace heelrule {
@@ -53,12 +53,11 @@ class Search {
   }
 
   std::optional<GradeMove> try_sets_of(std::size_t size) {
-    std::vector<std::size_t> chosen(size);
-    std::iota(chosen.begin(), chosen.end(), 0);
+    std::vector<std::size_t> chosen = first_choice(size);
     bool is_found = false;
     do {
       is_found = try_both_ways(chosen);
-    } while (!is_found && next(chosen));
+    } while (!is_found && next_choice(chosen, readings_.size()));
     if (!is_found) {
       trial_.run(moves());
     }
@@ -86,22 +85,6 @@ class Search {
       }
     }
     return false;
-  }
-
-  // The next set of as many, in order; false after the last.
-  bool next(std::vector<std::size_t>& chosen) const {
-    std::size_t k = chosen.size();
-    while (k > 0 && chosen[k - 1] == readings_.size() - chosen.size() + k - 1) {
-      --k;
-    }
-    if (k == 0) {
-      return false;
-    }
-    ++chosen[k - 1];
-    for (std::size_t i = k; i < chosen.size(); ++i) {
-      chosen[i] = chosen[i - 1] + 1;
-    }
-    return true;
   }
 
   std::span<const DoubtfulReading> readings_;
