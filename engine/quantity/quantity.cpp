@@ -94,6 +94,16 @@ Problem accepts(Unit wanted, Unit written, std::string_view text) {
           fmt::format("write a value such as `{}`", due.sample)};
 }
 
+Parsed<Quantity> parse_quantity_in(std::string_view text, Unit wanted) {
+  auto quantity = parse_quantity(text);
+  if (quantity) {
+    if (Problem problem = accepts(wanted, quantity->unit, text); !problem.message.empty()) {
+      return problem;
+    }
+  }
+  return quantity;
+}
+
 std::string show(double stored, Unit unit, int places) {
   std::string text = with_places(in_unit(stored, unit), places);
   std::string_view symbol = facts(unit).symbol;

@@ -41,6 +41,13 @@ Parsed<QuantityRange> parse_range(std::string_view text);
 /// a percentage for a percentage, a bare number for a count. The problem is empty if it can.
 Problem accepts(Unit wanted, Unit written, std::string_view text);
 
+/// Reads a quantity that is written in a unit which can stand where `wanted` is due.
+///
+///     parse_quantity_in("24.3 cm", Unit::millimetre)  ->  243 (stored in mm), Unit::centimetre
+///     parse_quantity_in("7°", Unit::millimetre)       ->  problem "`7°` is an angle, and a length
+///                                                         is due here"
+Parsed<Quantity> parse_quantity_in(std::string_view text, Unit wanted);
+
 /// A stored value in `unit` with its symbol, `places` decimals at most: `243.5 mm`, `7°`, `12`,
 /// `1 month`.
 std::string show(double stored, Unit unit, int places);

@@ -111,17 +111,11 @@ class ChangeReader {
     if (!entry.value.is_text()) {
       return;
     }
-    const auto amount = parse_quantity(text.value);
-    if (!amount) {
+    if (const auto amount = parse_quantity_in(text.value, measure->unit)) {
+      change_.moves.push_back({trait, true, amount->stored});
+    } else {
       diagnostics_.error(text.where, amount.problem());
-      return;
     }
-    if (const Problem problem = accepts(measure->unit, amount->unit, text.value);
-        !problem.message.empty()) {
-      diagnostics_.error(text.where, problem);
-      return;
-    }
-    change_.moves.push_back({trait, true, amount->stored});
   }
 
   MapReader map_;

@@ -31,12 +31,9 @@ struct ToleranceOf {
   std::string_view text;
 
   Parsed<double> operator()(const MeasureKind& measure) const {
-    const auto found = parse_quantity(text);
+    const auto found = parse_quantity_in(text, measure.unit);
     if (!found) {
       return found.problem();
-    }
-    if (Problem problem = accepts(measure.unit, found->unit, text); !problem.message.empty()) {
-      return problem;
     }
     return found->stored;
   }

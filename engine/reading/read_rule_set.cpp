@@ -128,14 +128,9 @@ class RuleSetReader {
     if (text.value.empty()) {
       return;
     }
-    const auto time = parse_quantity(text.value);
+    const auto time = parse_quantity_in(text.value, Unit::month);
     if (!time) {
       diagnostics_.error(text.where, time.problem());
-      return;
-    }
-    const Problem problem = accepts(Unit::month, time->unit, text.value);
-    if (!problem.message.empty()) {
-      diagnostics_.error(text.where, problem);
     } else if (time->stored <= 0) {
       diagnostics_.error(text.where, "a client comes back later, and not before or at once",
                          "write a time above 0, such as `12 months`");

@@ -210,17 +210,12 @@ class TraitReader {
   std::optional<Located<Quantity>> read_amount(const MeasureKind& measure, const Node& node,
                                                std::string_view key, std::string_view what) {
     const Located<std::string> text = read_plain_text(node, key, diagnostics_);
-    const auto amount = parse_quantity(text.value);
     if (!node.is_text()) {
       return std::nullopt;
     }
+    const auto amount = parse_quantity_in(text.value, measure.unit);
     if (!amount) {
       diagnostics_.error(text.where, amount.problem());
-      return std::nullopt;
-    }
-    const Problem problem = accepts(measure.unit, amount->unit, text.value);
-    if (!problem.message.empty()) {
-      diagnostics_.error(text.where, problem);
       return std::nullopt;
     }
     if (amount->stored < 0) {

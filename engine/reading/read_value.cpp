@@ -177,14 +177,9 @@ class ValueReader {
   }
 
   std::optional<Quantity> parse_with_unit(const Located<std::string>& text, Unit due) {
-    const auto quantity = parse_quantity(text.value);
+    const auto quantity = parse_quantity_in(text.value, due);
     if (!quantity) {
       diagnostics_.error(text.where, quantity.problem());
-      return std::nullopt;
-    }
-    const Problem problem = accepts(due, quantity->unit, text.value);
-    if (!problem.message.empty()) {
-      diagnostics_.error(text.where, problem);
       return std::nullopt;
     }
     return *quantity;

@@ -65,6 +65,14 @@ TEST_CASE("a bare number and a percentage do not stand for each other") {
         Problem{"`7 mm` is a length, and an angle is due here", "write a value such as `7°`"});
 }
 
+TEST_CASE("a quantity is read in a unit that can stand where another is due") {
+  CHECK(*parse_quantity_in("24.3 cm", Unit::millimetre) == Quantity{243, Unit::centimetre});
+  CHECK(parse_quantity_in("243", Unit::millimetre).problem() ==
+        accepts(Unit::millimetre, Unit::count, "243"));
+  CHECK(parse_quantity_in("24 cn", Unit::millimetre).problem() ==
+        parse_quantity("24 cn").problem());
+}
+
 TEST_CASE("a value is shown with the decimals that are worth printing") {
   CHECK(show(243.46, Unit::millimetre) == "243.5 mm");
   CHECK(show(243.84, Unit::inch) == "9.6 in");
