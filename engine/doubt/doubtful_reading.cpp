@@ -11,8 +11,6 @@
 namespace heelrule {
 namespace {
 
-constexpr double a_little = 2;  // standard uncertainties: 19 times in 20 the truth is no further
-
 // By input: whether a rule depends on it.
 std::vector<bool> inputs_that_count(const Program& program) {
   std::vector<bool> counts(program.inputs.size(), false);
@@ -86,7 +84,7 @@ double drawn(const DoubtfulReading& reading, std::uint32_t word) {
 
 double a_little_off(const DoubtfulReading& reading, bool up) {
   if (const auto* spread = std::get_if<Spread>(&reading.doubt)) {
-    return reading.value + (up ? a_little : -a_little) * spread->uncertainty;
+    return reading.value + (up ? coverage_factor : -coverage_factor) * spread->uncertainty;
   }
   const auto highest = static_cast<double>(std::get<OneLevelOff>(reading.doubt).highest);
   return std::clamp(reading.value + (up ? 1 : -1), 0.0, highest);

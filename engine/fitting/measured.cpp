@@ -2,7 +2,6 @@
 
 #include <cmath>
 
-#include "engine/model/standard_uncertainty.hpp"
 #include "engine/quantity/settle.hpp"
 
 namespace heelrule {

@@ -2,20 +2,21 @@
 #pragma once
 
 #include "engine/model/inspection.hpp"
+#include "engine/model/standard_uncertainty.hpp"
 #include "engine/model/trait.hpp"
 #include "engine/quantity/millimetres.hpp"
 
 namespace heelrule {
 
 /// A length with its standard uncertainty. Two of them either way hold the true length about 19
-/// times in 20 (JCGM 100, 6.2.1 and annex G: coverage factor 2).
+/// times in 20 (see `coverage_factor`).
 struct Measured {
   Millimetres value;
   Millimetres doubt;  ///< 0 or more
 
   /// The ends of what is meant by "give or take".
-  Millimetres lowest() const { return value - 2 * doubt; }
-  Millimetres highest() const { return value + 2 * doubt; }
+  Millimetres lowest() const { return value - coverage_factor * doubt; }
+  Millimetres highest() const { return value + coverage_factor * doubt; }
 
   bool operator==(const Measured&) const = default;
 

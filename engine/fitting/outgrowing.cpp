@@ -24,7 +24,7 @@ std::optional<int> first_day(Millimetres reserve, Grown grown) {
 }  // namespace
 
 Outgrowing outgrown_by_age(const Measured& reserve, double age) {
-  const double doubt = 2 * reserve.doubt.value();
+  const double doubt = coverage_factor * reserve.doubt.value();
   const auto expected = [&](int day) { return usual_growth(age, day, &GrowthPace::expected); };
   const auto apart = [&](int day, double GrowthPace::* pace) {
     return std::hypot(doubt, usual_growth(age, day, pace) - expected(day));
@@ -44,7 +44,7 @@ Outgrowing outgrown_by_own_rate(const Measured& reserve, const OwnGrowth& own) {
     const double months = day / days_in_a_month;
     const double variance = reserve.doubt.value() * reserve.doubt.value() +
                             months * months * own.doubt * own.doubt + 2 * months * own.covariance;
-    return 2 * std::sqrt(variance);
+    return coverage_factor * std::sqrt(variance);
   };
   return {
       first_day(reserve.value, [&](int day) { return grown(day) + apart(day); }),

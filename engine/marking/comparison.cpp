@@ -10,7 +10,6 @@
 namespace heelrule {
 namespace {
 
-constexpr double coverage = 2;          // expanded uncertainty: 19 times in 20
 constexpr double satisfactory = 2;      // z score, in deviations
 constexpr std::size_t least_panel = 3;  // whose scatter says something
 
@@ -56,11 +55,10 @@ class ValueComparison {
 
   void compare_measures(const MeasureKind& measure, const Readings& readings) {
     const double difference = mean(readings) - plain_number(*item_.value);
-    const double by_rules =
-        standard_uncertainty(Readings{{0}, measure.unit, std::nullopt, false}, measure);
+    const double by_rules = standard_uncertainty(measure);
     const double own = by_rules > 0 ? by_rules : standard_uncertainty(readings, measure);
     const bool both = own > 0 && item_.uncertainty > 0;
-    const double expanded = coverage * std::hypot(own, item_.uncertainty);
+    const double expanded = coverage_factor * std::hypot(own, item_.uncertainty);
     if (both) {
       result_.normalised_error = std::fabs(settled(difference)) / expanded;
     }

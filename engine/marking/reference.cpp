@@ -17,11 +17,16 @@
 namespace heelrule {
 namespace {
 
-constexpr double coverage = 2;           // expanded uncertainty: 19 times in 20
 constexpr double of_robust_mean = 1.25;  // its standard error, in deviations/√p
 
-double of_one_reading(const MeasureKind& measure) {
-  return standard_uncertainty(Readings{{0}, measure.unit, std::nullopt, false}, measure);
+// How far from the mean a panel's reading of a measure may lie and still agree with it.
+double agreeing_distance(const MeasureKind& measure, const std::optional<double>& stated) {
+  if (stated) {
+    return *stated;
+  }
+  const double of_one = standard_uncertainty(measure);
+  return of_one > 0 ? coverage_factor * std::sqrt(2.0) * of_one
+                    : std::numeric_limits<double>::infinity();
 }
 
 std::span<const Side> sides_of(const Trait& trait) {
@@ -97,12 +102,11 @@ class Panel {
         of_robust_mean * found.deviation / std::sqrt(static_cast<double>(readings.size()));
     item.value = Readings{{centre}, measure.unit, std::nullopt, true};
     item.deviation = found.deviation;
-    item.uncertainty = std::hypot(of_one_reading(measure), of_mean);
-    double limit = tolerance_.value_or(tolerance_between_readings(measure));
-    limit = limit > 0 || tolerance_ ? limit : std::numeric_limits<double>::infinity();
+    item.uncertainty = std::hypot(standard_uncertainty(measure), of_mean);
+    const double limit = settled(agreeing_distance(measure, tolerance_));
     item.agreed = static_cast<std::size_t>(std::count_if(
         readings.begin(), readings.end(),
-        [&](double reading) { return settled(std::fabs(reading - centre)) <= settled(limit); }));
+        [&](double reading) { return settled(std::fabs(reading - centre)) <= limit; }));
   }
 
   void agree_on_most_frequent(ReferenceItem& item) const {
@@ -184,10 +188,6 @@ class Consensus {
 };
 
 }  // namespace
-
-double tolerance_between_readings(const MeasureKind& measure) {
-  return coverage * std::sqrt(2.0) * of_one_reading(measure);
-}
 
 Reference make_reference(const Program& program, const MarkingRules& marking,
                          const std::vector<Inspection>& references) {

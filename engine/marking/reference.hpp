@@ -40,10 +40,6 @@ struct Reference {
   std::size_t panel = 1;             ///< how many references there are
 };
 
-/// Two standard uncertainties of the difference between two readings of a measure, by what the rule
-/// set says of one reading; 0 where it says nothing.
-double tolerance_between_readings(const MeasureKind& measure);
-
 /// One reference, or the consensus of several; all were read against `program.rules`. Of a panel
 ///
 ///  - a trait is seen where more of those who say anything of it saw it than did not;
@@ -53,7 +49,9 @@ double tolerance_between_readings(const MeasureKind& measure);
 ///  - of all else the value that was given most often counts, and of equals the one that was given
 ///    first;
 ///  - the panel is split where no more than half of those who saw it agree with that: say the same,
-///    or lie within the trainer's tolerance, or within `tolerance_between_readings`.
+///    or lie within the trainer's tolerance of it, or else within two standard uncertainties of the
+///    difference between two readings, by what the rule set says of one. Where it says nothing, all
+///    lie within.
 ///
 /// Precondition: `references` is not empty.
 Reference make_reference(const Program& program, const MarkingRules& marking,

@@ -58,4 +58,8 @@ double standard_uncertainty(const Readings& readings, const MeasureKind& measure
   return std::sqrt(all) * t_quantile(freedom) / normal_quantile;
 }
 
+double standard_uncertainty(const MeasureKind& measure) {
+  return standard_uncertainty(Readings{{0}, measure.unit, std::nullopt, false}, measure);
+}
+
 }  // namespace heelrule

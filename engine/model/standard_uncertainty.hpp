@@ -6,6 +6,10 @@
 
 namespace heelrule {
 
+/// How many standard uncertainties on either side of a value hold the true one about 19 times in
+/// 20: the coverage factor of JCGM 100:2008 (6.2.1 and annex G).
+constexpr double coverage_factor = 2;
+
 /// The standard uncertainty of the mean of `readings` of a measure, in its stored unit; 0 or more.
 /// Put together by their squares (JCGM 100:2008, 5.1.2) from
 ///
@@ -25,5 +29,9 @@ namespace heelrule {
 ///     246, 247, 246 mm, doubt 1 mm               ->  1.0604 mm
 ///     246, 247, 246 mm, nothing known but these  ->  0.7318 mm
 double standard_uncertainty(const Readings& readings, const MeasureKind& measure);
+
+/// The same of any one reading of the measure, of which a record says nothing: by the trait's
+/// `doubt` and `resolution` alone.
+double standard_uncertainty(const MeasureKind& measure);
 
 }  // namespace heelrule

@@ -68,6 +68,15 @@ TEST_CASE("the quantiles are those of the t distribution, in the table and beyon
   }
 }
 
+TEST_CASE("of any one reading it is what the trait says, whatever it reads") {
+  MeasureKind known = measure({});
+  CHECK(standard_uncertainty(known) == 0);
+  known.doubt = {{1, Unit::millimetre}, {}};
+  CHECK(standard_uncertainty(known) == 1);
+  known.resolution = {{1, Unit::millimetre}, {}};
+  CHECK(standard_uncertainty(known) == standard_uncertainty(readings({250}), known));
+}
+
 // What the number is for: 1.96 of it either way hold the truth 19 times in 20, however few the
 // repeats. 20,000 made-up sets of readings around 250 mm.
 TEST_CASE("a stated 95 % holds 95 %") {
