@@ -1,15 +1,11 @@
 #include "engine/agreement/class_record.hpp"
 
-#include <array>
-
 #include "engine/scoring/block.hpp"
 #include "engine/scoring/decide.hpp"
 #include "engine/scoring/fill_row.hpp"
 
 namespace heelrule {
 namespace {
-
-constexpr std::array<Side, 3> all_sides{Side::none, Side::left, Side::right};
 
 std::string shoe_name(const Inspection& inspection) {
   if (inspection.client.empty() || inspection.shoe_label.empty()) {

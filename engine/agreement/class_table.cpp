@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <functional>
 #include <optional>
+#include <span>
 #include <utility>
 
 namespace heelrule {
@@ -26,7 +27,7 @@ struct Cells {
   Ratings ratings;
 };
 
-Cells cells_of(const ClassTable& table, const std::vector<Side>& sides, const ValueOf& value_of) {
+Cells cells_of(const ClassTable& table, std::span<const Side> sides, const ValueOf& value_of) {
   const std::size_t observers = table.observers().size();
   Ratings all(table.shoes().size() * sides.size(), observers);
   std::vector<TopicSubject> subjects;
@@ -97,17 +98,14 @@ std::vector<TopicRatings> topic_ratings(const Program& program, const ClassTable
     }
   };
   for (std::size_t trait = 0; trait < program.traits.size(); ++trait) {
-    const std::vector<Side> sides = program.traits[trait].has_sides
-                                        ? std::vector<Side>{Side::left, Side::right}
-                                        : std::vector<Side>{Side::none};
     add({Topic::Kind::trait, trait},
-        cells_of(table, sides,
+        cells_of(table, sides_of(program.traits[trait].has_sides),
                  [&](const ClassRecord& record, Side side) {
                    return record.values[number_place(trait, side)];
                  }),
         [&](Ratings ratings) { return scaled(program, trait, std::move(ratings)); });
   }
-  const std::vector<Side> whole{Side::none};
+  const std::span<const Side> whole = sides_of(false);
   for (std::size_t section = 0; section < program.rules.sections.size(); ++section) {
     add({Topic::Kind::section, section},
         cells_of(table, whole,

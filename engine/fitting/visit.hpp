@@ -1,7 +1,6 @@
 // What was measured of two feet on one day, as far as sizes go.
 #pragma once
 
-#include <array>
 #include <chrono>
 #include <optional>
 #include <vector>
@@ -35,8 +34,6 @@ struct Visit {
 
   const FootMeasures& foot(Side side) const { return side == Side::left ? left : right; }
 };
-
-constexpr std::array<Side, 2> both_sides{Side::left, Side::right};
 
 /// The longer standing foot; the right one of two alike. Nothing where no foot was measured.
 std::optional<Side> longer_foot(const Visit& visit);

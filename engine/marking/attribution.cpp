@@ -123,7 +123,7 @@ class Game {
   }
 
   const Program& program_;
-  Block both_;  // row 0: the reference; row 1: the record
+  Block both_;                                        // row 0: the reference; row 1: the record
   std::vector<std::optional<std::size_t>> sections_;  // by trait; nothing: no rule needs it
 };
 

@@ -3,10 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <limits>
-#include <span>
 
 #include "engine/marking/robust_mean.hpp"
 #include "engine/marking/trait_worth.hpp"
@@ -27,12 +25,6 @@ double agreeing_distance(const MeasureKind& measure, const std::optional<double>
   const double of_one = standard_uncertainty(measure);
   return of_one > 0 ? coverage_factor * std::sqrt(2.0) * of_one
                     : std::numeric_limits<double>::infinity();
-}
-
-std::span<const Side> sides_of(const Trait& trait) {
-  static constexpr std::array<Side, 3> all{Side::none, Side::left, Side::right};
-  const std::span<const Side> sides(all);
-  return has_sides(trait.per) ? sides.subspan(1) : sides.first(1);
 }
 
 std::string joined(const std::vector<Inspection>& all, std::string Inspection::* part) {
@@ -137,7 +129,7 @@ class Consensus {
     reference_.panel = references_.size();
     for (std::size_t trait = 0; trait < program_.rules.traits.size(); ++trait) {
       if (!std::holds_alternative<DerivedKind>(program_.rules.traits[trait].kind)) {
-        for (const Side side : sides_of(program_.rules.traits[trait])) {
+        for (const Side side : sides_of(program_.traits[trait].has_sides)) {
           add(trait, side);
         }
       }

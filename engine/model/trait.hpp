@@ -1,8 +1,10 @@
 // One thing to record, or to work out from what was recorded.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string>
 #include <variant>
 #include <vector>
@@ -24,6 +26,15 @@ enum class Side : std::uint8_t {
   left,
   right,
 };
+
+constexpr std::array<Side, 3> all_sides{Side::none, Side::left, Side::right};
+constexpr std::array<Side, 2> both_sides{Side::left, Side::right};
+
+/// The sides on which there is a value: left and right where it has sides, and else none.
+constexpr std::span<const Side> sides_of(bool has_sides) {
+  const std::span<const Side> sides(all_sides);
+  return has_sides ? sides.subspan(1) : sides.first(1);
+}
 
 /// A level of a scale, or one of several choices.
 struct Level {

@@ -18,7 +18,7 @@ std::vector<DerivedValue> derived_values(const Program& program, const Inspectio
     if (!std::holds_alternative<DerivedKind>(program.rules.traits[i].kind)) {
       continue;
     }
-    for (const Side side : {Side::none, Side::left, Side::right}) {
+    for (const Side side : all_sides) {
       const Register at = program.traits[i].values[static_cast<std::size_t>(side)];
       if (at != no_register && !std::isnan(block.column(at)[0])) {
         found.push_back({i, side, value_words(program, i, block.column(at)[0], {})});

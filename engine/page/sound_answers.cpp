@@ -5,6 +5,7 @@
 
 #include "engine/reading/make_node.hpp"
 #include "engine/reading/read_inspection.hpp"
+#include "engine/report/value_words.hpp"
 
 namespace heelrule {
 namespace {
@@ -99,7 +100,7 @@ class AnswerReader {
                    const Node& answer) const {
     Node value = answer;
     if (side != Side::none) {
-      value = map_of(side == Side::left ? "left" : "right", std::move(value));
+      value = map_of(in_words(side), std::move(value));
     }
     Node record = map_of(key, map_of(trait, std::move(value)));
     add_entry(record, "inspection", map_node());

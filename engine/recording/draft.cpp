@@ -5,6 +5,7 @@
 
 #include "engine/reading/make_node.hpp"
 #include "engine/reading/written_value.hpp"
+#include "engine/report/value_words.hpp"
 
 namespace heelrule {
 namespace {
@@ -16,8 +17,6 @@ const Node* for_both(const Node& value) {
   }
   return value.find("left") == nullptr && value.find("right") == nullptr ? &value : nullptr;
 }
-
-std::string_view side_key(Side side) { return side == Side::left ? "left" : "right"; }
 
 const Node* in_head(const Node& record, HeadItem item) {
   const Node* head = record.find("inspection");
@@ -55,7 +54,7 @@ void Draft::take_over(const Node& record) {
       if (value != nullptr && field.side != Side::none) {
         found = for_both(*value);
         for_both_[i] = found != nullptr;
-        found = found != nullptr ? found : value->find(side_key(field.side));
+        found = found != nullptr ? found : value->find(in_words(field.side));
       }
     }
     if (found != nullptr) {
@@ -160,7 +159,7 @@ Node Draft::values(bool safety) const {
     if (field.side == Side::none || (for_both_[i] && field.side == Side::left)) {
       add_entry(values, name, *answers_[i]);
     } else if (!for_both_[i]) {
-      add_entry(map_below(values, name), side_key(field.side), *answers_[i]);
+      add_entry(map_below(values, name), in_words(field.side), *answers_[i]);
     }
   }
   return values;

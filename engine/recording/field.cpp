@@ -1,6 +1,10 @@
 #include "engine/recording/field.hpp"
 
+#include <fmt/format.h>
+
 #include <array>
+
+#include "engine/report/value_words.hpp"
 
 namespace heelrule {
 namespace {
@@ -19,11 +23,8 @@ std::vector<Field> fields(const RuleSet& rules, const std::vector<BenchSection>&
   }
   for (std::size_t i = 0; i < order.size(); ++i) {
     for (const std::size_t trait : order[i].traits) {
-      if (has_sides(rules.traits[trait].per)) {
-        all.push_back({Field::Kind::trait, HeadItem::date, trait, Side::left, i});
-        all.push_back({Field::Kind::trait, HeadItem::date, trait, Side::right, i});
-      } else {
-        all.push_back({Field::Kind::trait, HeadItem::date, trait, Side::none, i});
+      for (const Side side : sides_of(has_sides(rules.traits[trait].per))) {
+        all.push_back({Field::Kind::trait, HeadItem::date, trait, side, i});
       }
     }
   }
@@ -37,15 +38,7 @@ std::string key_of(const Field& field, const RuleSet& rules) {
            std::string(key_of(field.item));
   }
   const std::string& name = rules.traits[field.trait].name;
-  switch (field.side) {
-    case Side::none:
-      break;
-    case Side::left:
-      return name + ".left";
-    case Side::right:
-      return name + ".right";
-  }
-  return name;
+  return field.side == Side::none ? name : fmt::format("{}.{}", name, in_words(field.side));
 }
 
 std::string_view key_of(HeadItem item) {
