@@ -7,11 +7,6 @@ namespace {
 
 constexpr std::string_view not_seen_words = "not seen";
 
-std::string text_at(const Node& map, std::string_view key) {
-  const Node* const node = map.find(key);
-  return node == nullptr ? std::string{} : node->text;
-}
-
 void take_value(const Node& value, AnswerFields& fields) {
   switch (value.kind) {
     case Node::Kind::nothing:

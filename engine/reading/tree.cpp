@@ -16,6 +16,11 @@ Node* Node::find(std::string_view key) {
   return at == entries.end() ? nullptr : &at->value;
 }
 
+std::string text_at(const Node& map, std::string_view key) {
+  const Node* found = map.find(key);
+  return found == nullptr ? std::string{} : found->text;
+}
+
 std::string_view in_words(Node::Kind kind) {
   switch (kind) {
     case Node::Kind::nothing:

@@ -35,6 +35,11 @@ struct Node {
   Node* find(std::string_view key);
 };
 
+/// The text below a key of a map; empty if there is no such key, or no text below it.
+///
+///     text_at({client: C-014}, "client")  ->  "C-014"
+std::string text_at(const Node& map, std::string_view key);
+
 struct Entry {
   Located<std::string> key;
   Node value;

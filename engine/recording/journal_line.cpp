@@ -11,11 +11,6 @@
 namespace heelrule {
 namespace {
 
-std::string text_of(const Node& tree, std::string_view key) {
-  const Node* found = tree.find(key);
-  return found == nullptr ? std::string{} : found->text;
-}
-
 // A line is taken as it stands or not at all, so it is compared with what would have been written.
 std::optional<JournalEntry> read_line(std::string_view line, std::uint64_t number) {
   Sources sources;
@@ -24,7 +19,7 @@ std::optional<JournalEntry> read_line(std::string_view line, std::uint64_t numbe
   if (!tree) {
     return std::nullopt;
   }
-  JournalEntry entry{text_of(*tree, "key"), text_of(*tree, "typed")};
+  JournalEntry entry{text_at(*tree, "key"), text_at(*tree, "typed")};
   return journal_line(number, entry) == line ? std::optional(std::move(entry)) : std::nullopt;
 }
 
