@@ -1,6 +1,8 @@
 #include "engine/agreement/borderline_group.hpp"
 
-#include <algorithm>
+#include <utility>
+
+#include "engine/agreement/median.hpp"
 
 namespace heelrule {
 
@@ -18,9 +20,7 @@ BorderlineGroup borderline_group(std::vector<double> marks) {
   for (const double mark : marks) {
     squares += (mark - mean) * (mark - mean);
   }
-  std::sort(marks.begin(), marks.end());
-  const std::size_t half = marks.size() / 2;
-  result.median = marks.size() % 2 == 1 ? marks[half] : (marks[half - 1] + marks[half]) / 2;
+  result.median = median(std::move(marks));
   const double freedom = result.students - 1;
   const double error = freedom > 0 ? std::sqrt(squares / freedom / result.students) : unknown;
   result.mean = student_estimate(mean, error, freedom, -HUGE_VAL, HUGE_VAL);

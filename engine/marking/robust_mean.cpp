@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
+
+#include "engine/agreement/median.hpp"
 
 namespace heelrule {
 namespace {
@@ -12,18 +15,12 @@ constexpr double of_moved_deviation = 1.134;
 constexpr int most_rounds = 1'000;
 constexpr double settled_share = 1e-12;
 
-double median(std::vector<double>& values) {
-  std::sort(values.begin(), values.end());
-  const std::size_t half = values.size() / 2;
-  return values.size() % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
-}
-
 RobustMean start(std::vector<double> readings) {
   const double middle = median(readings);
   for (double& reading : readings) {
     reading = std::fabs(reading - middle);
   }
-  return {middle, of_median_distance * median(readings)};
+  return {middle, of_median_distance * median(std::move(readings))};
 }
 
 RobustMean next(const std::vector<double>& readings, const RobustMean& last) {
