@@ -1,4 +1,5 @@
-// Numbers that look random, and are the same on every machine and in every order of asking.
+// Numbers that look random, and are the same on every machine and in every order of asking. Where
+// one owner takes numbers one after the other, quantity/random_sequence.hpp is simpler.
 #pragma once
 
 #include <array>
@@ -15,8 +16,9 @@ using RandomKey = std::array<std::uint32_t, 2>;
 using RandomWords = std::array<std::uint32_t, 4>;
 
 /// The four words at a place of a stream, each of them any of the 2^32 with the same chance. There
-/// is no state, so draws may be asked for in any order and by any number of threads: Philox4x32-10
-/// of Salmon, Moraes, Dror and Shaw, Parallel random numbers: as easy as 1, 2, 3, SC11 (2011).
+/// is no state, so draws may be asked for again, in any order and by any number of threads: for
+/// readings in doubt, whose draws each have a number of their own. Philox4x32-10 of Salmon, Moraes,
+/// Dror and Shaw, Parallel random numbers: as easy as 1, 2, 3, SC11 (2011).
 ///
 ///     random_words({0, 0, 0, 0}, {0, 0})  ->  6627e8d5 e169c58d bc57ac4c 9b00dbd8
 RandomWords random_words(RandomCounter counter, RandomKey key);
