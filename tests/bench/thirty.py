@@ -52,11 +52,14 @@ DERIVED = [
     ("width_allowance", "insole_width - foot_width", "insole_width", "foot_width"),
     ("heel_pitch", "heel_height - forefoot_height", "heel_height", "forefoot_height"),
 ]
+TITLE = "Thirty rules for timings"
 SECTIONS = [("fit", "Fit on the foot"), ("build", "How the shoe is built"),
             ("wear", "Wear and care"), ("socks", "Socks and fastening")]
 GRADES = [("sound", 80, "Keep the pair."), ("usable", 55, "Keep the pair, and change what is listed."),
           ("unfit", 0, "Do not keep wearing this pair.")]
 CAUTIONS = [("no_diagnosis", "This report is no diagnosis and replaces no licensed practitioner.")]
+# What heelrule adds to the cautions of every rule set.
+OWN_CAUTION = "This report follows house rules. Local codes and licensed practice come before them."
 
 
 def bands(*cuts):
@@ -213,7 +216,7 @@ def yaml_rule(one):
 
 
 def yaml():
-    yield "title: Thirty rules for timings"
+    yield f"title: {TITLE}"
     yield "sections:"
     yield from (f"  {name}: {{title: {quoted(words)}}}" for name, words in SECTIONS)
     yield "traits:"
@@ -227,10 +230,61 @@ def yaml():
     yield from (f"  {name}: {quoted(words)}" for name, words in CAUTIONS)
 
 
+def better_side(bands, at):
+    """Where the better neighbour of a band lies: -1 below, 1 above, 0 nowhere."""
+    earns = [band["earns"] for band in bands]
+    below = earns[at - 1] if at > 0 else 0
+    above = earns[at + 1] if at + 1 < len(bands) else 0
+    if max(below, above) <= earns[at]:
+        return 0
+    return 1 if above >= below else -1
+
+
+def table_band(one, at):
+    """A band for the scripts: with the words for where it lies, and the limit to the better band."""
+    bands, unit = one["credit"], unit_of(one["reads"])
+    band = bands[at]
+    cuts = [with_unit(known["below"], unit) for known in bands[:-1]]
+    where = f"below {cuts[0]}" if at == 0 else f"{cuts[-1]} or more" if at == len(cuts) else \
+        f"{cuts[at - 1]} to below {cuts[at]}"
+    found = band | {"words": f"{band['name']} ({where})"}
+    better = better_side(bands, at)
+    if better:
+        found |= {"limit": bands[at if better > 0 else at - 1]["below"],
+                  "distance": "short_by" if better > 0 else "over_by"}
+    if band["name"] in one.get("say", {}):
+        found["say"] = one["say"][band["name"]]
+    return found
+
+
+def table_rule(one):
+    if isinstance(one["credit"], dict):
+        bands = [{"name": level, "earns": earns} for level, earns in one["credit"].items()]
+    else:
+        bands = [table_band(one, at) for at in range(len(one["credit"]))]
+    kept = {key: value for key, value in one.items() if key not in ("credit", "say")}
+    return {"sides": "worse"} | kept | {"source": "common practice", "bands": bands}
+
+
+def table_traits():
+    two_sided = trait_sides()
+    parts = {name: [a, b] for name, _, a, b in DERIVED}
+    recorded_names = [name for name, *_ in recorded()]
+    units = {name: unit for name, _, unit, *_ in recorded()} | {name: "mm" for name in parts}
+    for name in recorded_names + list(parts):
+        trait = {"title": title(name), "unit": units[name], "sides": ["left", "right"] if two_sided[name] else [""]}
+        if name in parts:
+            trait["difference"] = parts[name]
+        trait["needs"] = sorted(parts.get(name, [name]), key=recorded_names.index)
+        yield name, trait
+
+
 def table():
-    return {"rules": RULES, "derived": DERIVED, "grades": GRADES, "two_sided": trait_sides(),
-            "units": {one["reads"]: unit_of(one["reads"]) for one in RULES},
-            "levels": {name: levels for name, _, levels, _ in LEVELS + CHOICES}}
+    return {"set": {"name": "thirty.yaml", "title": TITLE, "edition": ""},
+            "traits": dict(table_traits()), "rules": [table_rule(one) for one in RULES],
+            "sections": [{"name": name, "title": words} for name, words in SECTIONS],
+            "grades": [{"name": name, "from": start, "means": means} for name, start, means in GRADES],
+            "cautions": [*(words for _, words in CAUTIONS), OWN_CAUTION]}
 
 
 def literal(text):
