@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <utility>
+#include <vector>
 
 #include "engine/formula/check_call.hpp"
 #include "engine/formula/expression_builder.hpp"
@@ -27,9 +28,7 @@ class Checker {
   Found part(const Syntax& syntax) {
     switch (syntax.form) {
       case Form::value:
-        return builder_.constant(
-            syntax.value.stored,
-            Type{Type::Kind::number, facts(syntax.value.unit).dimension, 0, false}, syntax.where);
+        return builder_.constant(syntax.value.stored, number_in(syntax.value.unit), syntax.where);
       case Form::yes:
       case Form::no:
         return builder_.constant(syntax.form == Form::yes ? 1 : 0, yes_no_type, syntax.where);
@@ -203,25 +202,14 @@ class Checker {
     if (!named) {
       return part(syntax);
     }
-    const Trait& scale = rules_.traits[type.scale];
-    const std::vector<Level>& levels = levels_of(scale.kind);
-    Nearest nearest(syntax.name);
-    for (std::size_t i = 0; i < levels.size(); ++i) {
-      if (levels[i].name.value == syntax.name) {
-        return builder_.constant(static_cast<double>(i), type, syntax.where);
-      }
-      nearest.offer(levels[i].name.value);
+    const auto level = find_level(rules_.traits[type.scale], syntax.name);
+    if (level) {
+      return builder_.constant(static_cast<double>(*level), type, syntax.where);
     }
     if (syntax.form == Form::name && rules_.find_trait(syntax.name)) {
       return part(syntax);
     }
-    std::string known;
-    for (const Level& level : levels) {
-      known += fmt::format("{}`{}`", known.empty() ? "" : ", ", level.name.value);
-    }
-    return builder_.fail(syntax.where,
-                         fmt::format("`{}` has no level `{}`", scale.name, syntax.name),
-                         nearest.found() ? nearest.question() : "its levels are " + known);
+    return builder_.fail(syntax.where, level.problem());
   }
 
   Found conditional(const Syntax& syntax) {
@@ -238,16 +226,18 @@ class Checker {
 
   Found call(const Syntax& syntax) {
     Nearest nearest(syntax.name);
-    std::string known;
+    std::vector<std::string_view> names;
     for (const Function& function : known_functions()) {
       if (function.name == syntax.name) {
         return call(function, syntax);
       }
       nearest.offer(function.name);
-      known += fmt::format("{}`{}`", known.empty() ? "" : ", ", function.name);
+      names.push_back(function.name);
     }
     return builder_.fail(syntax.where, fmt::format("there is no function `{}`", syntax.name),
-                         nearest.found() ? nearest.question() : "the functions are " + known);
+                         nearest.found()
+                             ? nearest.question()
+                             : fmt::format("the functions are `{}`", fmt::join(names, "`, `")));
   }
 
   Found call(const Function& function, const Syntax& syntax) {

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <utility>
+
 #include "engine/fitting/growth.hpp"
 #include "engine/quantity/fibre.hpp"
 
@@ -25,9 +27,9 @@ class CallChecker {
       case Call::absolute:
         return absolute();
       case Call::tangent:
-        return converted(Operation::tangent, angle(), {});
+        return converted(Operation::tangent, number_in(Unit::degree), number_type);
       case Call::arctangent:
-        return converted(Operation::arctangent, {}, angle());
+        return converted(Operation::arctangent, number_type, number_in(Unit::degree));
       case Call::left:
       case Call::right:
       case Call::larger:
@@ -48,7 +50,15 @@ class CallChecker {
   }
 
  private:
-  static Dimension angle() { return facts(Unit::degree).dimension; }
+  bool expect_type(const Part& given, const Type& wanted, std::string hint) {
+    if (given.type != wanted) {
+      builder_.fail(given.where,
+                    fmt::format("this is {}, and `{}` takes {}", builder_.in_words(given.type),
+                                function_.name, builder_.in_words(wanted)),
+                    std::move(hint));
+    }
+    return given.type == wanted;
+  }
 
   // The same kind of number, two at a time.
   Found combined(Operation operation) {
@@ -86,18 +96,14 @@ class CallChecker {
                          syntax_.where);
   }
 
-  Found converted(Operation operation, Dimension from, Dimension to) {
+  Found converted(Operation operation, const Type& from, const Type& to) {
     const Part& inner = values_[0];
-    const Type wanted{Type::Kind::number, from, 0, false};
-    if (inner.type != wanted) {
-      return builder_.fail(
-          inner.where,
-          fmt::format("this is {}, and `{}` takes {}", builder_.in_words(inner.type),
-                      function_.name, builder_.in_words(wanted)),
-          operation == Operation::tangent ? "give it an angle" : "divide one length by another");
+    if (!expect_type(inner, from,
+                     operation == Operation::tangent ? "give it an angle"
+                                                     : "divide one length by another")) {
+      return std::nullopt;
     }
-    const Type type{Type::Kind::number, to, 0, false};
-    return builder_.step({operation, 0, {}, {inner.step}}, type, inner.has_sides, syntax_.where);
+    return builder_.step({operation, 0, {}, {inner.step}}, to, inner.has_sides, syntax_.where);
   }
 
   Found of_sides() {
@@ -120,6 +126,10 @@ class CallChecker {
     if (one_side) {
       return bound(function_.call == Call::left ? Operation::left : Operation::right);
     }
+    return of_both_sides();
+  }
+
+  Part of_both_sides() {
     const Part left = bound(Operation::left);
     const Part right = bound(Operation::right);
     switch (function_.call) {
@@ -131,7 +141,7 @@ class CallChecker {
         return divided(both(Operation::add, left, right), 2);
       default: {
         const Part less = both(Operation::subtract, left, right);
-        return builder_.step({Operation::absolute, 0, {}, {less.step}}, inner.type, false,
+        return builder_.step({Operation::absolute, 0, {}, {less.step}}, less.type, false,
                              syntax_.where);
       }
     }
@@ -163,7 +173,7 @@ class CallChecker {
     }
     const auto group = parse_fibre_group(named.name);
     if (!group) {
-      return builder_.fail(named.where, group.problem().message, group.problem().hint);
+      return builder_.fail(named.where, group.problem());
     }
     return facet(Facet::share, *group, number_type);
   }
@@ -177,27 +187,22 @@ class CallChecker {
           fmt::format("`{}` takes a trait that records a marked size", function_.name),
           "name a trait with `marked: shoe size` or `marked: sock range`");
     }
-    const Type length{Type::Kind::number, facts(Unit::millimetre).dimension, 0, false};
     return facet(function_.call == Call::shortest_foot ? Facet::shortest_foot : Facet::longest_foot,
-                 {}, length);
+                 {}, number_in(Unit::millimetre));
   }
 
   // The table of growth by age, as a choice between its stages.
   Found monthly_growth() {
     const Part& age = values_[0];
-    const Type wanted{Type::Kind::number, facts(Unit::year).dimension, 0, false};
-    const Type length{Type::Kind::number, facts(Unit::millimetre).dimension, 0, false};
-    if (age.type != wanted) {
-      return builder_.fail(age.where,
-                           fmt::format("this is {}, and `{}` takes {}", builder_.in_words(age.type),
-                                       function_.name, builder_.in_words(wanted)),
-                           "give it an age: `monthly_growth(child_age)`");
+    const Type length = number_in(Unit::millimetre);
+    if (!expect_type(age, number_in(Unit::year), "give it an age: `monthly_growth(child_age)`")) {
+      return std::nullopt;
     }
     const auto stages = growth_stages();
     Part growth = builder_.constant(stages.back().pace.expected, length, syntax_.where);
     for (std::size_t i = stages.size() - 1; i-- > 0;) {
       const double end = stages[i + 1].from_age * facts(Unit::year).factor;
-      const Part ends = builder_.constant(end, wanted, syntax_.where);
+      const Part ends = builder_.constant(end, age.type, syntax_.where);
       const Part younger = builder_.joined(Operation::less, age, ends, yes_no_type, syntax_.where);
       const Part here = builder_.constant(stages[i].pace.expected, length, syntax_.where);
       growth = builder_.step({Operation::choose, 0, {}, {younger.step, here.step, growth.step}},

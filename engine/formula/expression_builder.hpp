@@ -14,6 +14,9 @@ namespace heelrule {
 constexpr Type number_type{};
 constexpr Type yes_no_type{Type::Kind::yes_no, {}, 0, false};
 
+/// A number with the dimension of `unit`.
+inline Type number_in(Unit unit) { return {Type::Kind::number, facts(unit).dimension, 0, false}; }
+
 /// What a part of a formula came to: its last step, and what is known of it.
 struct Part {
   std::uint32_t step = 0;
@@ -44,6 +47,9 @@ class ExpressionBuilder {
 
   /// Reports a fault.
   std::nullopt_t fail(Span where, std::string message, std::string hint);
+  std::nullopt_t fail(Span where, const Problem& problem) {
+    return fail(where, problem.message, problem.hint);
+  }
 
   /// Whether a part is of the kind that is wanted: a number or yes/no. Reported if not.
   bool expect_kind(const Part& given, Type::Kind wanted);

@@ -1,5 +1,9 @@
 #include "engine/model/trait.hpp"
 
+#include <fmt/format.h>
+
+#include "engine/quantity/nearest.hpp"
+
 namespace heelrule {
 
 const std::vector<Level>& levels_of(const TraitKind& kind) {
@@ -11,6 +15,22 @@ const std::vector<Level>& levels_of(const TraitKind& kind) {
     return choice->levels;
   }
   return none;
+}
+
+Parsed<std::size_t> find_level(const Trait& trait, std::string_view name) {
+  const std::vector<Level>& levels = levels_of(trait.kind);
+  Nearest nearest(name);
+  std::vector<std::string_view> names;
+  for (std::size_t i = 0; i < levels.size(); ++i) {
+    if (levels[i].name.value == name) {
+      return i;
+    }
+    nearest.offer(levels[i].name.value);
+    names.push_back(levels[i].name.value);
+  }
+  return Problem{fmt::format("`{}` has no level `{}`", trait.name, name),
+                 nearest.found() ? nearest.question()
+                                 : fmt::format("its levels are `{}`", fmt::join(names, "`, `"))};
 }
 
 }  // namespace heelrule

@@ -6,10 +6,12 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
 #include "engine/model/text.hpp"
+#include "engine/quantity/parsed.hpp"
 #include "engine/quantity/quantity.hpp"
 #include "engine/source/span.hpp"
 
@@ -116,5 +118,11 @@ struct Trait {
 
 /// The levels of a scale or a choice; empty for every other kind.
 const std::vector<Level>& levels_of(const TraitKind& kind);
+
+/// The index of the level of this name. Precondition: the trait has levels.
+///
+///     find_level(heel_counter, "frm")  ->  problem "`heel_counter` has no level `frm`",
+///                                          hint "did you mean `firm`?"
+Parsed<std::size_t> find_level(const Trait& trait, std::string_view name);
 
 }  // namespace heelrule

@@ -5,7 +5,6 @@
 #include <cmath>
 #include <vector>
 
-#include "engine/quantity/nearest.hpp"
 #include "engine/quantity/trimmed.hpp"
 #include "engine/reading/map_reader.hpp"
 
@@ -160,20 +159,8 @@ class ValueReader {
   }
 
   Read read_level(const Node& node) {
-    const std::vector<Level>& levels = levels_of(trait_.kind);
-    Nearest nearest(node.text);
-    std::vector<std::string_view> names;
-    for (std::size_t i = 0; i < levels.size(); ++i) {
-      if (levels[i].name.value == node.text) {
-        return LevelSeen{i};
-      }
-      nearest.offer(levels[i].name.value);
-      names.push_back(levels[i].name.value);
-    }
-    return fail(node.where,
-                {fmt::format("`{}` has no level `{}`", trait_.name, node.text),
-                 nearest.found() ? nearest.question()
-                                 : fmt::format("its levels are `{}`", fmt::join(names, "`, `"))});
+    const auto level = find_level(trait_, node.text);
+    return level ? Read(LevelSeen{*level}) : fail(node.where, level.problem());
   }
 
   std::optional<Quantity> parse_with_unit(const Located<std::string>& text, Unit due) {
