@@ -1,5 +1,7 @@
 #include "engine/agreement/angoff.hpp"
 
+#include "engine/agreement/moments.hpp"
+
 namespace heelrule {
 
 Angoff angoff(const Ratings& chances) {
@@ -10,7 +12,6 @@ Angoff angoff(const Ratings& chances) {
     return result;
   }
   result.task_means.assign(chances.observers(), 0);
-  double mean = 0;
   for (std::size_t judge = 0; judge < chances.subjects(); ++judge) {
     double cut = 0;
     for (std::size_t task = 0; task < chances.observers(); ++task) {
@@ -18,15 +19,12 @@ Angoff angoff(const Ratings& chances) {
       result.task_means[task] += chances.at(judge, task) / judges;
     }
     result.judge_cuts.push_back(cut);
-    mean += cut / judges;
   }
-  result.share = mean / tasks;
-  double squares = 0;
-  for (const double cut : result.judge_cuts) {
-    squares += (cut - mean) * (cut - mean);
-  }
-  result.deviation = judges > 1 ? std::sqrt(squares / (judges - 1)) : unknown;
-  result.cut = student_estimate(mean, result.deviation / std::sqrt(judges), judges - 1, 0, tasks);
+  const Moments cuts = moments_of(result.judge_cuts);
+  result.share = cuts.mean / tasks;
+  result.deviation = cuts.deviation();
+  result.cut =
+      student_estimate(cuts.mean, result.deviation / std::sqrt(judges), cuts.freedom(), 0, tasks);
   return result;
 }
 

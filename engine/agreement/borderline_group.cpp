@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "engine/agreement/median.hpp"
+#include "engine/agreement/moments.hpp"
 
 namespace heelrule {
 
@@ -12,18 +13,11 @@ BorderlineGroup borderline_group(std::vector<double> marks) {
   if (marks.empty()) {
     return result;
   }
-  double mean = 0;
-  for (const double mark : marks) {
-    mean += mark / result.students;
-  }
-  double squares = 0;
-  for (const double mark : marks) {
-    squares += (mark - mean) * (mark - mean);
-  }
+  const Moments moments = moments_of(marks);
+  const double freedom = moments.freedom();
+  const double error = freedom > 0 ? std::sqrt(moments.squares / freedom / moments.count) : unknown;
+  result.mean = student_estimate(moments.mean, error, freedom, -HUGE_VAL, HUGE_VAL);
   result.median = median(std::move(marks));
-  const double freedom = result.students - 1;
-  const double error = freedom > 0 ? std::sqrt(squares / freedom / result.students) : unknown;
-  result.mean = student_estimate(mean, error, freedom, -HUGE_VAL, HUGE_VAL);
   return result;
 }
 

@@ -61,6 +61,13 @@ struct Sums {
   double within = 0;
   double all = 0;  // every rating against every other
 
+  void add(const Unit& unit) {
+    ratings += unit.ratings;
+    within += unit.within;
+    all += unit.against;
+    units.push_back(unit);
+  }
+
   // The chance that a rating meets itself is taken off.
   double alpha() const { return all > 0 ? 1 - (ratings - 1) * within / all : unknown; }
 };
@@ -119,11 +126,7 @@ Sums sums_of(const Pairable& subjects, const std::vector<std::size_t>& rows, Met
   }
   Sums sums;
   for (const std::size_t row : rows) {
-    const Unit unit = unit_of(subjects[row], differences, against_all);
-    sums.ratings += unit.ratings;
-    sums.within += unit.within;
-    sums.all += unit.against;
-    sums.units.push_back(unit);
+    sums.add(unit_of(subjects[row], differences, against_all));
   }
   return sums;
 }
@@ -171,6 +174,28 @@ struct NumberSums {
   }
 };
 
+// Squared differences of numbers come out of their sums, however many different ones there are.
+// Taken from their mean, they lose no digits on the way.
+Sums interval_sums(const Ratings& paired) {
+  NumberSums raw;
+  each_rating(paired, [&](std::size_t, std::size_t, double number) { raw.add(number); });
+  const double mean = raw.sum / raw.count;
+  NumberSums whole;
+  std::vector<NumberSums> subjects(paired.subjects());
+  each_rating(paired, [&](std::size_t subject, std::size_t, double number) {
+    whole.add(number - mean);
+    subjects[subject].add(number - mean);
+  });
+  Sums sums;
+  for (const NumberSums& own : subjects) {
+    const double within = 2 * (own.count * own.squares - own.sum * own.sum) / (own.count - 1);
+    const double against =
+        whole.count * own.squares - 2 * own.sum * whole.sum + own.count * whole.squares;
+    sums.add({own.count, within, against});
+  }
+  return sums;
+}
+
 }  // namespace
 
 KrippendorffAlpha krippendorff_alpha(const LevelCounts& counts, Metric metric,
@@ -189,40 +214,8 @@ KrippendorffAlpha krippendorff_alpha(const LevelCounts& counts, Metric metric,
   return result;
 }
 
-// Squared differences of numbers come out of their sums, however many different ones there are.
-// Taken from their mean, they lose no digits on the way.
 KrippendorffAlpha interval_alpha(const Ratings& numbers) {
-  const Ratings paired = numbers.rated_by(2);
-  NumberSums raw;
-  for (std::size_t subject = 0; subject < paired.subjects(); ++subject) {
-    for (std::size_t observer = 0; observer < paired.observers(); ++observer) {
-      if (paired.has(subject, observer)) {
-        raw.add(paired.at(subject, observer));
-      }
-    }
-  }
-  const double mean = raw.sum / raw.count;
-  NumberSums whole;
-  std::vector<NumberSums> subjects(paired.subjects());
-  for (std::size_t subject = 0; subject < paired.subjects(); ++subject) {
-    for (std::size_t observer = 0; observer < paired.observers(); ++observer) {
-      if (paired.has(subject, observer)) {
-        whole.add(paired.at(subject, observer) - mean);
-        subjects[subject].add(paired.at(subject, observer) - mean);
-      }
-    }
-  }
-  Sums sums;
-  for (const NumberSums& own : subjects) {
-    const double within = 2 * (own.count * own.squares - own.sum * own.sum) / (own.count - 1);
-    const double against =
-        whole.count * own.squares - 2 * own.sum * whole.sum + own.count * whole.squares;
-    sums.units.push_back({own.count, within, against});
-    sums.ratings += own.count;
-    sums.within += within;
-    sums.all += against;
-  }
-  return linearised(sums);
+  return linearised(interval_sums(numbers.rated_by(2)));
 }
 
 }  // namespace heelrule

@@ -1,5 +1,7 @@
 #include "engine/agreement/limits_of_agreement.hpp"
 
+#include "engine/agreement/moments.hpp"
+
 namespace heelrule {
 namespace {
 
@@ -27,30 +29,30 @@ Spread spread_of(std::span<const MeasuredPair> pairs) {
 
 }  // namespace
 
+std::vector<double> differences(std::span<const MeasuredPair> pairs) {
+  std::vector<double> all;
+  all.reserve(pairs.size());
+  for (const MeasuredPair& pair : pairs) {
+    all.push_back(pair.first - pair.second);
+  }
+  return all;
+}
+
 LimitsOfAgreement limits_of_agreement(std::span<const MeasuredPair> pairs, double factor) {
   LimitsOfAgreement result;
   result.subjects = static_cast<double>(pairs.size());
   if (pairs.size() < 2) {
     return result;
   }
-  double mean = 0;
-  for (const MeasuredPair& pair : pairs) {
-    mean += (pair.first - pair.second) / result.subjects;
-  }
-  double squares = 0;
-  for (const MeasuredPair& pair : pairs) {
-    const double from_mean = pair.first - pair.second - mean;
-    squares += from_mean * from_mean;
-  }
-  const double freedom = result.subjects - 1;
-  result.deviation = std::sqrt(squares / freedom);
+  const Moments moments = moments_of(differences(pairs));
+  result.deviation = moments.deviation();
   const auto estimate = [&](double value, double error) {
-    return student_estimate(value, error, freedom, -HUGE_VAL, HUGE_VAL);
+    return student_estimate(value, error, moments.freedom(), -HUGE_VAL, HUGE_VAL);
   };
   const double limit_error = std::sqrt(3 / result.subjects) * result.deviation;
-  result.bias = estimate(mean, result.deviation / std::sqrt(result.subjects));
-  result.low = estimate(mean - factor * result.deviation, limit_error);
-  result.high = estimate(mean + factor * result.deviation, limit_error);
+  result.bias = estimate(moments.mean, result.deviation / std::sqrt(result.subjects));
+  result.low = estimate(moments.mean - factor * result.deviation, limit_error);
+  result.high = estimate(moments.mean + factor * result.deviation, limit_error);
   const Spread spread = spread_of(pairs);
   if (spread.first > 0 && spread.second > 0) {
     result.correlation = spread.both / std::sqrt(spread.first * spread.second);

@@ -29,6 +29,9 @@ struct MeasuredPair {
   double second = 0;
 };
 
+/// First minus second, pair by pair.
+std::vector<double> differences(std::span<const MeasuredPair> pairs);
+
 /// Unknown where there are fewer than two pairs.
 LimitsOfAgreement limits_of_agreement(std::span<const MeasuredPair> pairs,
                                       double factor = usual_limit_factor);

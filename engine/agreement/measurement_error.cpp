@@ -134,14 +134,9 @@ Scatter scatter_of(const Ratings& ratings) {
 
 double variance_of_all(const Ratings& ratings, double mean, double readings) {
   double squares = 0;
-  for (std::size_t subject = 0; subject < ratings.subjects(); ++subject) {
-    for (std::size_t observer = 0; observer < ratings.observers(); ++observer) {
-      if (ratings.has(subject, observer)) {
-        const double from_mean = ratings.at(subject, observer) - mean;
-        squares += from_mean * from_mean;
-      }
-    }
-  }
+  each_rating(ratings, [&](std::size_t, std::size_t, double rating) {
+    squares += (rating - mean) * (rating - mean);
+  });
   return squares / (readings - 1);
 }
 

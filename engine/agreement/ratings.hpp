@@ -48,4 +48,16 @@ class Ratings {
   std::vector<double> cells_;
 };
 
+/// Calls `take(subject, observer, rating)` for each cell that is rated, row by row.
+template <class Take>
+void each_rating(const Ratings& ratings, Take take) {
+  for (std::size_t subject = 0; subject < ratings.subjects(); ++subject) {
+    for (std::size_t observer = 0; observer < ratings.observers(); ++observer) {
+      if (ratings.has(subject, observer)) {
+        take(subject, observer, ratings.at(subject, observer));
+      }
+    }
+  }
+}
+
 }  // namespace heelrule

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/agreement/moments.hpp"
 #include "engine/quantity/random_sequence.hpp"
 
 namespace heelrule {
@@ -15,18 +16,6 @@ double share_below(const std::vector<double>& sorted, double share) {
   const auto below = static_cast<std::size_t>(rank);
   const std::size_t above = std::min(below + 1, sorted.size() - 1);
   return sorted[below] + (rank - static_cast<double>(below)) * (sorted[above] - sorted[below]);
-}
-
-double standard_deviation(const std::vector<double>& values) {
-  double mean = 0;
-  for (const double value : values) {
-    mean += value / static_cast<double>(values.size());
-  }
-  double squares = 0;
-  for (const double value : values) {
-    squares += (value - mean) * (value - mean);
-  }
-  return std::sqrt(squares / static_cast<double>(values.size() - 1));
 }
 
 }  // namespace
@@ -53,7 +42,7 @@ Estimate resampled(double value, std::size_t subjects,
     return result;
   }
   std::sort(drawn.begin(), drawn.end());
-  result.standard_error = standard_deviation(drawn);
+  result.standard_error = moments_of(drawn).deviation();
   result.interval = {share_below(drawn, 1 - upper_tail), share_below(drawn, upper_tail)};
   result.by = IntervalBy::resampling;
   return result;

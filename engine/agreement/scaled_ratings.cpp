@@ -10,25 +10,15 @@ namespace {
 template <class Change>
 Ratings changed(const Ratings& ratings, const Change& change) {
   Ratings result(ratings.subjects(), ratings.observers());
-  for (std::size_t subject = 0; subject < ratings.subjects(); ++subject) {
-    for (std::size_t observer = 0; observer < ratings.observers(); ++observer) {
-      if (ratings.has(subject, observer)) {
-        result.set(subject, observer, change(ratings.at(subject, observer)));
-      }
-    }
-  }
+  each_rating(ratings, [&](std::size_t subject, std::size_t observer, double rating) {
+    result.set(subject, observer, change(rating));
+  });
   return result;
 }
 
 std::vector<double> different_numbers(const Ratings& ratings) {
   std::vector<double> found;
-  for (std::size_t subject = 0; subject < ratings.subjects(); ++subject) {
-    for (std::size_t observer = 0; observer < ratings.observers(); ++observer) {
-      if (ratings.has(subject, observer)) {
-        found.push_back(ratings.at(subject, observer));
-      }
-    }
-  }
+  each_rating(ratings, [&](std::size_t, std::size_t, double rating) { found.push_back(rating); });
   std::sort(found.begin(), found.end());
   found.erase(std::unique(found.begin(), found.end()), found.end());
   return found;

@@ -5,44 +5,60 @@
 #include <optional>
 
 #include "engine/agreement/limits_of_agreement.hpp"
+#include "engine/agreement/moments.hpp"
 
 namespace heelrule {
 namespace {
 
 constexpr std::size_t fewest_observers = 3;
 
-struct Differences {
+// An observer's differences from the mean of the others.
+struct Own {
   std::size_t observer = 0;
-  std::vector<double> values;
-  double mean = 0;
-  double squares = 0;  // about the mean
-
-  double freedom() const { return static_cast<double>(values.size()) - 1; }
+  Moments differences;
 };
 
-std::vector<Differences> differences(const Ratings& numbers) {
-  std::vector<Differences> all;
+std::vector<Own> differences_of_each(const Ratings& numbers) {
+  std::vector<Own> all;
   for (std::size_t observer = 0; observer < numbers.observers(); ++observer) {
-    Differences own;
-    own.observer = observer;
-    for (const MeasuredPair& pair : pairs_with_others(numbers, observer)) {
-      own.values.push_back(pair.first - pair.second);
+    const Moments moments = moments_of(differences(pairs_with_others(numbers, observer)));
+    if (moments.count > 1) {
+      all.push_back({observer, moments});
     }
-    if (own.values.size() < 2) {
-      continue;
-    }
-    for (const double value : own.values) {
-      own.mean += value / static_cast<double>(own.values.size());
-    }
-    for (const double value : own.values) {
-      own.squares += (value - own.mean) * (value - own.mean);
-    }
-    all.push_back(std::move(own));
   }
   return all;
 }
 
 using Chance = double Standing::*;
+
+// The differences of all observers, each about its own mean.
+struct Pooled {
+  double observers = 0;
+  double squares = 0;
+  double freedom = 0;
+};
+
+void judge_bias(const Moments& own, const Pooled& all, Standing& standing) {
+  const double error = std::sqrt(all.squares / all.freedom / own.count);
+  const double freedom = all.freedom * (all.observers - 1) / all.observers;
+  standing.bias = student_estimate(own.mean, error, freedom, -HUGE_VAL, HUGE_VAL);
+  if (error > 0 && freedom > 0) {
+    standing.bias_chance = 2 * student_share_above(std::fabs(own.mean) / error, freedom);
+  } else {
+    standing.bias_chance = own.mean == 0 ? 1 : 0;
+  }
+}
+
+void judge_spread(const Moments& own, const Pooled& all, Standing& standing) {
+  const double others_freedom = all.freedom - own.freedom();
+  standing.spread = own.deviation();
+  standing.others_spread =
+      others_freedom > 0 ? std::sqrt((all.squares - own.squares) / others_freedom) : 0;
+  if (others_freedom > 0 && standing.others_spread > 0) {
+    const double ratio = standing.spread / standing.others_spread;
+    standing.spread_chance = f_share_above(ratio * ratio, own.freedom(), others_freedom);
+  }
+}
 
 // The column of each observer in a table from which some were taken out.
 std::vector<Standing> far_ones(const Ratings& numbers, Chance chance) {
@@ -70,35 +86,20 @@ std::vector<Standing> far_ones(const Ratings& numbers, Chance chance) {
 }  // namespace
 
 std::vector<Standing> standings(const Ratings& numbers) {
-  const std::vector<Differences> all = differences(numbers);
-  const auto observers = static_cast<double>(all.size());
-  double squares = 0;
-  double freedom = 0;
-  for (const Differences& own : all) {
-    squares += own.squares;
-    freedom += own.freedom();
+  const std::vector<Own> all = differences_of_each(numbers);
+  Pooled pooled;
+  for (const Own& own : all) {
+    pooled.observers += 1;
+    pooled.squares += own.differences.squares;
+    pooled.freedom += own.differences.freedom();
   }
   std::vector<Standing> result;
-  for (const Differences& own : all) {
+  for (const Own& own : all) {
     Standing standing;
     standing.observer = own.observer;
-    standing.subjects = static_cast<double>(own.values.size());
-    const double error = std::sqrt(squares / freedom / standing.subjects);
-    const double common_freedom = freedom * (observers - 1) / observers;
-    standing.bias = student_estimate(own.mean, error, common_freedom, -HUGE_VAL, HUGE_VAL);
-    standing.spread = std::sqrt(own.squares / own.freedom());
-    const double others_freedom = freedom - own.freedom();
-    standing.others_spread =
-        others_freedom > 0 ? std::sqrt((squares - own.squares) / others_freedom) : 0;
-    if (error > 0 && common_freedom > 0) {
-      standing.bias_chance = 2 * student_share_above(std::fabs(own.mean) / error, common_freedom);
-    } else {
-      standing.bias_chance = own.mean == 0 ? 1 : 0;
-    }
-    if (others_freedom > 0 && standing.others_spread > 0) {
-      const double ratio = standing.spread / standing.others_spread;
-      standing.spread_chance = f_share_above(ratio * ratio, own.freedom(), others_freedom);
-    }
+    standing.subjects = own.differences.count;
+    judge_bias(own.differences, pooled, standing);
+    judge_spread(own.differences, pooled, standing);
     result.push_back(standing);
   }
   return result;
