@@ -29,6 +29,47 @@ Shares shares_of(const CrossTable& table, const LevelWeights& weights) {
   return shares;
 }
 
+struct Agreements {
+  double observed = 0;
+  double expected = 0;
+};
+
+Agreements agreements(const CrossTable& table, const LevelWeights& weights, const Shares& shares) {
+  const double total = table.total();
+  Agreements found;
+  for (std::size_t one = 0; one < table.levels(); ++one) {
+    found.expected += shares.first[one] * shares.first_met[one];
+    for (std::size_t other = 0; other < table.levels(); ++other) {
+      found.observed += weights.at(one, other) * table.at(one, other) / total;
+    }
+  }
+  return found;
+}
+
+// The sums of squares of which the variances are made: with the observers as they are, and with
+// two who meet by chance alone.
+struct Spreads {
+  double about_value = 0;
+  double about_chance = 0;
+};
+
+Spreads spreads_of(const CrossTable& table, const LevelWeights& weights, const Shares& shares,
+                   double kappa) {
+  const double total = table.total();
+  Spreads found;
+  for (std::size_t one = 0; one < table.levels(); ++one) {
+    for (std::size_t other = 0; other < table.levels(); ++other) {
+      const double weight = weights.at(one, other);
+      const double met = shares.first_met[one] + shares.second_met[other];
+      const double moved = weight - met * (1 - kappa);
+      found.about_value += table.at(one, other) / total * moved * moved;
+      found.about_chance +=
+          shares.first[one] * shares.second[other] * (weight - met) * (weight - met);
+    }
+  }
+  return found;
+}
+
 // Variances come out of differences, and may fall below 0 by rounding.
 double root(double variance) { return std::sqrt(std::fmax(variance, 0)); }
 
@@ -78,40 +119,23 @@ CohenKappa cohen_kappa(const CrossTable& table, const LevelWeights& weights) {
     return result;
   }
   const Shares shares = shares_of(table, weights);
-  double observed = 0;
-  double expected = 0;
-  for (std::size_t one = 0; one < table.levels(); ++one) {
-    expected += shares.first[one] * shares.first_met[one];
-    for (std::size_t other = 0; other < table.levels(); ++other) {
-      observed += weights.at(one, other) * table.at(one, other) / total;
-    }
-  }
+  const auto [observed, expected] = agreements(table, weights, shares);
   result.kappa.observed = observed;
   result.kappa.expected = expected;
   if (!(expected < 1)) {
     return result;
   }
   const double value = (observed - expected) / (1 - expected);
-  double spread = 0;
-  double null_spread = 0;
-  for (std::size_t one = 0; one < table.levels(); ++one) {
-    for (std::size_t other = 0; other < table.levels(); ++other) {
-      const double weight = weights.at(one, other);
-      const double met = shares.first_met[one] + shares.second_met[other];
-      const double moved = weight - met * (1 - value);
-      spread += table.at(one, other) / total * moved * moved;
-      null_spread += shares.first[one] * shares.second[other] * (weight - met) * (weight - met);
-    }
-  }
+  const Spreads spreads = spreads_of(table, weights, shares, value);
   const double centre = value - expected * (1 - value);
   const double scale = (1 - expected) * std::sqrt(total);
-  const double error = root(spread - centre * centre) / scale;
+  const double error = root(spreads.about_value - centre * centre) / scale;
   result.kappa.estimate = {value, error, {}, IntervalBy::none};
   if (error > 0) {
     result.kappa.estimate.interval = around(value, normal_quantile(upper_tail), error, -1, 1);
     result.kappa.estimate.by = IntervalBy::normal;
   }
-  result.null_error = root(null_spread - expected * expected) / scale;
+  result.null_error = root(spreads.about_chance - expected * expected) / scale;
   result.z = result.null_error > 0 ? value / result.null_error : unknown;
   return result;
 }

@@ -2,8 +2,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <cstring>
+#include <utility>
 
 namespace heelrule {
 namespace {
@@ -37,6 +39,26 @@ bool are_printable_ascii(const char* bytes) {
 }
 
 constexpr char32_t byte_order_mark = 0xFEFF;
+
+// What is refused in a character and what follows it; empty if nothing is.
+std::string offence_of(const Character& c, std::string_view text) {
+  if (c.bytes == 0) {
+    return fmt::format("a byte that is not UTF-8 (0x{:02x})", byte_at(text, 0));
+  }
+  if (c.code == 0) {
+    return "a NUL byte";
+  }
+  if (c.code == '\r') {
+    return byte_at(text, 1) == '\n' ? "" : "a carriage return without a line feed";
+  }
+  if (is_control(c.code) && c.code != '\t' && c.code != '\n') {
+    return fmt::format("the control character U+{:04X}", static_cast<unsigned>(c.code));
+  }
+  if (is_bidirectional_control(c.code)) {
+    return fmt::format("the text direction control U+{:04X}", static_cast<unsigned>(c.code));
+  }
+  return c.code == byte_order_mark ? "a byte order mark inside the text" : "";
+}
 
 }  // namespace
 
@@ -83,26 +105,9 @@ std::optional<Offence> first_offence(std::string_view text) {
       continue;
     }
     const Character c = first_character(text.substr(at));
-    if (c.bytes == 0) {
-      return Offence{at, 1, fmt::format("a byte that is not UTF-8 (0x{:02x})", byte_at(text, at))};
-    }
-    if (c.code == 0) {
-      return Offence{at, 1, "a NUL byte"};
-    }
-    if (c.code == '\r' && byte_at(text, at + 1) != '\n') {
-      return Offence{at, 1, "a carriage return without a line feed"};
-    }
-    if (is_control(c.code) && c.code != '\t' && c.code != '\n' && c.code != '\r') {
-      return Offence{at, c.bytes,
-                     fmt::format("the control character U+{:04X}", static_cast<unsigned>(c.code))};
-    }
-    if (is_bidirectional_control(c.code)) {
-      return Offence{
-          at, c.bytes,
-          fmt::format("the text direction control U+{:04X}", static_cast<unsigned>(c.code))};
-    }
-    if (c.code == byte_order_mark) {
-      return Offence{at, c.bytes, "a byte order mark inside the text"};
+    std::string offence = offence_of(c, text.substr(at));
+    if (!offence.empty()) {
+      return Offence{at, std::max<std::size_t>(c.bytes, 1), std::move(offence)};
     }
     at += c.bytes;
   }

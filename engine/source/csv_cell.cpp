@@ -19,6 +19,35 @@ bool looks_like_formula(std::string_view text) {
                      [&](std::string_view sign) { return rest.starts_with(sign); });
 }
 
+CsvCell plain_cell(std::string_view row, std::size_t begin, std::string_view& fault) {
+  const std::size_t end = std::min(row.find(',', begin), row.size());
+  CsvCell cell{std::string(row.substr(begin, end - begin)), begin, end};
+  if (cell.text.find('"') != std::string::npos) {
+    fault = "a quote stands inside a cell that is not in quotes";
+  }
+  return cell;
+}
+
+// Two quotes inside of quotes are one of the text.
+CsvCell quoted_cell(std::string_view row, std::size_t begin, std::string_view& fault) {
+  CsvCell cell{{}, begin, row.size()};
+  std::size_t at = begin + 1;
+  for (; at < row.size(); ++at) {
+    if (row[at] == '"' && !(at + 1 < row.size() && row[at + 1] == '"')) {
+      break;
+    }
+    cell.text += row[at];
+    at += row[at] == '"' ? 1 : 0;
+  }
+  cell.end = std::min(at + 1, row.size());
+  if (at == row.size()) {
+    fault = "this quote is not closed on its line";
+  } else if (cell.end < row.size() && row[cell.end] != ',') {
+    fault = "something stands between a closing quote and the next comma";
+  }
+  return cell;
+}
+
 }  // namespace
 
 void append_csv_cell(std::string& row, std::string_view text) {
@@ -47,30 +76,8 @@ CsvRow split_csv_row(std::string_view row) {
   CsvRow split;
   std::size_t at = 0;
   while (true) {
-    CsvCell cell;
-    cell.begin = at;
     const bool quoted = at < row.size() && row[at] == '"';
-    if (!quoted) {
-      cell.end = std::min(row.find(',', at), row.size());
-      cell.text = row.substr(at, cell.end - at);
-      if (cell.text.find('"') != std::string::npos) {
-        split.fault = "a quote stands inside a cell that is not in quotes";
-      }
-    } else {
-      for (++at; at < row.size(); ++at) {
-        if (row[at] == '"' && !(at + 1 < row.size() && row[at + 1] == '"')) {
-          break;
-        }
-        cell.text += row[at];
-        at += row[at] == '"' ? 1 : 0;
-      }
-      cell.end = std::min(at + 1, row.size());
-      if (at == row.size()) {
-        split.fault = "this quote is not closed on its line";
-      } else if (cell.end < row.size() && row[cell.end] != ',') {
-        split.fault = "something stands between a closing quote and the next comma";
-      }
-    }
+    CsvCell cell = quoted ? quoted_cell(row, at, split.fault) : plain_cell(row, at, split.fault);
     if (cell.text.starts_with('\'') && looks_like_formula(cell.text)) {
       cell.text.erase(0, 1);
     }

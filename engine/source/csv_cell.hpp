@@ -21,12 +21,15 @@ struct CsvCell {
   std::size_t end = 0;
 };
 
-/// Cuts a row into cells. Where the row is no RFC 4180, a cell at the place of the fault stands at
-/// the end, and `fault` says what is wrong; else it is empty.
 struct CsvRow {
   std::vector<CsvCell> cells;
-  std::string_view fault;
+  std::string_view fault;  ///< what is wrong at the last cell; empty where nothing is
 };
+
+/// Cuts a row into cells. Where the row is no RFC 4180, a cell at the place of the fault stands at
+/// the end, and `fault` says what is wrong.
+///
+///     split_csv_row("S-07,\"firm, new\"")  ->  `S-07`, `firm, new`
 CsvRow split_csv_row(std::string_view row);
 
 }  // namespace heelrule
