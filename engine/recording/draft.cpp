@@ -20,7 +20,7 @@ const Node* for_both(const Node& value) {
 
 const Node* in_head(const Node& record, HeadItem item) {
   const Node* head = record.find("inspection");
-  if (head != nullptr && (item == HeadItem::shoe_label || item == HeadItem::shoe_marked)) {
+  if (head != nullptr && is_of_shoe(item)) {
     head = head->find("shoe");
   }
   return head == nullptr ? nullptr : head->find(key_of(item));
@@ -32,68 +32,69 @@ Draft::Draft(const Program& program)
     : program_(program),
       sections_(bench_order(program)),
       fields_(heelrule::fields(program.rules, sections_)),
-      answers_(fields_.size()),
-      for_both_(fields_.size()),
+      places_(fields_.size()),
       before_(fields_.size()),
-      was_for_both_(fields_.size()),
       amended_(list_node()),
       rules_(program.rules.short_name()) {}
 
+// What a record holds at a place.
+Draft::Place Draft::place_in(const Node& record, const Field& field) const {
+  const auto holding = [](const Node* answer, bool for_both) {
+    return answer == nullptr ? Place{} : Place{*answer, for_both};
+  };
+  if (field.kind == Field::Kind::head) {
+    return holding(in_head(record, field.item), false);
+  }
+  const Node* values = record.find(is_safety(field) ? "safety" : "found");
+  const Node* value =
+      values == nullptr ? nullptr : values->find(program_.rules.traits[field.trait].name);
+  if (value == nullptr || field.side == Side::none) {
+    return holding(value, false);
+  }
+  const Node* both = for_both(*value);
+  return holding(both != nullptr ? both : value->find(in_words(field.side)), both != nullptr);
+}
+
 void Draft::take_over(const Node& record) {
   for (std::size_t i = 0; i < fields_.size(); ++i) {
-    const Field& field = fields_[i];
-    const Node* found = nullptr;
-    if (field.kind == Field::Kind::head) {
-      found = in_head(record, field.item);
-    } else {
-      const bool safety = field.trait < program_.rules.safety.size();
-      const Node* values = record.find(safety ? "safety" : "found");
-      const Node* value =
-          values == nullptr ? nullptr : values->find(program_.rules.traits[field.trait].name);
-      found = value;
-      if (value != nullptr && field.side != Side::none) {
-        found = for_both(*value);
-        for_both_[i] = found != nullptr;
-        found = found != nullptr ? found : value->find(in_words(field.side));
-      }
-    }
-    if (found != nullptr) {
-      answers_[i] = *found;
-    }
+    places_[i] = place_in(record, fields_[i]);
   }
-  before_ = answers_;
-  was_for_both_ = for_both_;
+  before_ = places_;
   if (const Node* amended = record.find("amended")) {
     amended_ = *amended;
   }
   const Node* head = record.find("inspection");
-  const Node* rules = head == nullptr ? nullptr : head->find("rules");
-  if (rules != nullptr && !rules->text.empty()) {
-    rules_ = rules->text;
+  const std::string rules = head == nullptr ? std::string{} : text_at(*head, "rules");
+  if (!rules.empty()) {
+    rules_ = rules;
   }
+}
+
+bool Draft::is_safety(const Field& field) const {
+  return field.trait < program_.rules.safety.size();
+}
+
+bool Draft::stands(std::size_t field, const Node& answer) const {
+  return places_[field].answer && same_content(*places_[field].answer, answer);
 }
 
 void Draft::fill(std::size_t field, Node answer) {
-  if (answers_[field] && same_content(*answers_[field], answer)) {
+  if (stands(field, answer)) {
     return;
   }
-  answers_[field] = std::move(answer);
-  if (for_both_[field]) {
+  if (places_[field].for_both) {
     const std::size_t other = fields_[field].side == Side::left ? field + 1 : field - 1;
-    for_both_[field] = for_both_[other] = false;
+    places_[other].for_both = false;
   }
+  places_[field] = {std::move(answer), false};
 }
 
 void Draft::fill_both(std::size_t left, Node answer) {
-  const auto stands = [&](std::size_t field) {
-    return answers_[field] && same_content(*answers_[field], answer);
-  };
-  if (stands(left) && stands(left + 1)) {
+  if (stands(left, answer) && stands(left + 1, answer)) {
     return;
   }
-  for_both_[left] = for_both_[left + 1] = true;
-  answers_[left + 1] = answer;
-  answers_[left] = std::move(answer);
+  places_[left + 1] = {answer, true};
+  places_[left] = {std::move(answer), true};
 }
 
 std::optional<std::size_t> Draft::find(std::string_view key) const {
@@ -106,8 +107,8 @@ std::optional<std::size_t> Draft::find(std::string_view key) const {
 }
 
 bool Draft::differs(std::size_t field) const {
-  const auto& now = answers_[field];
-  const auto& then = before_[field];
+  const auto& now = places_[field].answer;
+  const auto& then = before_[field].answer;
   return now.has_value() != then.has_value() || (now && !same_content(*now, *then));
 }
 
@@ -137,12 +138,11 @@ Node Draft::head() const {
   Node head = map_node();
   add_entry(head, "rules", text_node(rules_));
   for (std::size_t i = 0; i < fields_.size(); ++i) {
-    if (fields_[i].kind != Field::Kind::head || !answers_[i] || answers_[i]->text.empty()) {
+    if (fields_[i].kind != Field::Kind::head || answer(i) == nullptr || answer(i)->text.empty()) {
       continue;
     }
     const HeadItem item = fields_[i].item;
-    const bool of_shoe = item == HeadItem::shoe_label || item == HeadItem::shoe_marked;
-    add_entry(of_shoe ? map_below(head, "shoe") : head, key_of(item), *answers_[i]);
+    add_entry(is_of_shoe(item) ? map_below(head, "shoe") : head, key_of(item), *answer(i));
   }
   return head;
 }
@@ -151,15 +151,15 @@ Node Draft::values(bool safety) const {
   Node values = map_node();
   for (std::size_t i = 0; i < fields_.size(); ++i) {
     const Field& field = fields_[i];
-    if (field.kind == Field::Kind::head || !answers_[i] ||
-        (field.trait < program_.rules.safety.size()) != safety) {
+    const Place& place = places_[i];
+    if (field.kind == Field::Kind::head || !place.answer || is_safety(field) != safety) {
       continue;
     }
     const std::string& name = program_.rules.traits[field.trait].name;
-    if (field.side == Side::none || (for_both_[i] && field.side == Side::left)) {
-      add_entry(values, name, *answers_[i]);
-    } else if (!for_both_[i]) {
-      add_entry(map_below(values, name), in_words(field.side), *answers_[i]);
+    if (field.side == Side::none || (place.for_both && field.side == Side::left)) {
+      add_entry(values, name, *place.answer);
+    } else if (!place.for_both) {
+      add_entry(map_below(values, name), in_words(field.side), *place.answer);
     }
   }
   return values;
@@ -172,7 +172,7 @@ Node Draft::amendments(const Amender& amender) const {
       continue;
     }
     // One reading of both sides that gave way to another is one amendment.
-    const bool of_both = for_both_[i] && was_for_both_[i];
+    const bool of_both = places_[i].for_both && before_[i].for_both;
     if (!of_both) {
       all.items.push_back(amendment(key_of(fields_[i], program_.rules), i, amender));
     } else if (fields_[i].side == Side::left) {
@@ -183,7 +183,7 @@ Node Draft::amendments(const Amender& amender) const {
 }
 
 Node Draft::amendment(std::string answer, std::size_t field, const Amender& amender) const {
-  const auto& before = before_[field];
+  const auto& before = before_[field].answer;
   Node one = map_node();
   add_entry(one, "answer", text_node(std::move(answer)));
   add_entry(one, "was", text_node(before ? written_words(*before) : "open"));

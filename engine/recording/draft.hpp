@@ -25,7 +25,7 @@ class Draft {
   /// A blank one. `program` must outlive this object.
   explicit Draft(const Program& program);
 
-  /// Takes over a record. Precondition: `read_inspection` finds nothing wrong with it.
+  /// Becomes a draft of a record, with nothing left of what stood here. Precondition: `read_inspection` finds nothing wrong with it.
   void take_over(const Node& record);
 
   const std::vector<BenchSection>& sections() const { return sections_; }
@@ -33,7 +33,7 @@ class Draft {
 
   /// What stands in a place; none if it is open.
   const Node* answer(std::size_t field) const {
-    return answers_[field] ? &*answers_[field] : nullptr;
+    return places_[field].answer ? &*places_[field].answer : nullptr;
   }
 
   /// Puts an answer into a place. What stands there already changes nothing.
@@ -44,7 +44,7 @@ class Draft {
   void fill_both(std::size_t left, Node answer);
 
   /// Whether one answer stands for both sides of this place.
-  bool is_for_both(std::size_t field) const { return for_both_[field]; }
+  bool is_for_both(std::size_t field) const { return places_[field].for_both; }
 
   /// The place that a key names, if there is one.
   std::optional<std::size_t> find(std::string_view key) const;
@@ -56,6 +56,15 @@ class Draft {
   Node record(const std::optional<Amender>& amender) const;
 
  private:
+  // What stands in a place; none where it is open.
+  struct Place {
+    std::optional<Node> answer;
+    bool for_both = false;  // one answer, for this side and the other
+  };
+
+  Place place_in(const Node& record, const Field& field) const;
+  bool is_safety(const Field& field) const;
+  bool stands(std::size_t field, const Node& answer) const;
   Node head() const;
   Node values(bool safety) const;
   Node amendments(const Amender& amender) const;
@@ -65,10 +74,8 @@ class Draft {
   const Program& program_;
   std::vector<BenchSection> sections_;
   std::vector<Field> fields_;
-  std::vector<std::optional<Node>> answers_;
-  std::vector<bool> for_both_;  // of each of the two sides
-  std::vector<std::optional<Node>> before_;
-  std::vector<bool> was_for_both_;
+  std::vector<Place> places_;  // as `fields_`
+  std::vector<Place> before_;  // the same in the record that was taken over
   Node amended_;  // what a record that was taken over already tells of earlier amendments
   std::string rules_;
 };

@@ -33,9 +33,8 @@ std::vector<Field> fields(const RuleSet& rules, const std::vector<BenchSection>&
 
 std::string key_of(const Field& field, const RuleSet& rules) {
   if (field.kind == Field::Kind::head) {
-    const bool of_shoe = field.item == HeadItem::shoe_label || field.item == HeadItem::shoe_marked;
-    return std::string(of_shoe ? "inspection.shoe." : "inspection.") +
-           std::string(key_of(field.item));
+    return fmt::format("inspection.{}{}", is_of_shoe(field.item) ? "shoe." : "",
+                       key_of(field.item));
   }
   const std::string& name = rules.traits[field.trait].name;
   return field.side == Side::none ? name : fmt::format("{}.{}", name, in_words(field.side));

@@ -14,6 +14,11 @@ namespace heelrule {
 /// What a record says of itself.
 enum class HeadItem : std::uint8_t { date, observer, client, shoe_label, shoe_marked, note };
 
+/// Whether a record gives it below `shoe`.
+constexpr bool is_of_shoe(HeadItem item) {
+  return item == HeadItem::shoe_label || item == HeadItem::shoe_marked;
+}
+
 /// One place: an item of the head, or one side of a trait.
 struct Field {
   enum class Kind : std::uint8_t { head, trait };
