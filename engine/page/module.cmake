@@ -67,7 +67,7 @@ set(heelrule_page_leaves_out
   "report/(.*_(data|page|ruler|text)|agreement_|class_|fault_line|fill_template|finding_lines|finding_table|fitting_json|fitting_names)"
   "report/(mark_|named_measure|page_frame|page_quotes|pass_|ratings_|recorded_words|report_|rule_proposal|safety_parts|school_)"
   "report/(text_|then_and_now|verdict_lines|verdict_table|verdict_words|without_client|wrap)"
-  "recording/(blank_|dialogue|draft|field|journal_|paper_|record_yaml|typed_)")
+  "recording/(blank_|dialogue|draft|field|journal_|paper_|place_names|record_yaml|typed_)")
 
 # heelrule_page_module(TARGET): makes the module of the sources of TARGET.
 function(heelrule_page_module target)

@@ -5,8 +5,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "engine/quantity/nearest.hpp"
-#include "engine/quantity/same_letters.hpp"
 #include "engine/quantity/trimmed.hpp"
 #include "engine/reading/make_node.hpp"
 #include "engine/reading/read_inspection.hpp"
@@ -17,14 +15,12 @@
 #include "engine/report/fallback_order.hpp"
 #include "engine/report/place_words.hpp"
 #include "engine/report/text_page.hpp"
+#include "engine/report/value_words.hpp"
 #include "engine/report/wrap.hpp"
 #include "engine/source/characters.hpp"
 
 namespace heelrule {
 namespace {
-
-constexpr std::string_view first_heading = "The inspection";
-constexpr std::string_view first_section = "inspection";
 
 Turn refusal(Problem problem) { return {{}, {}, std::move(problem), false}; }
 
@@ -47,10 +43,6 @@ bool is_level(const Trait& trait, std::string_view words) {
                      [&](const Level& level) { return level.name.value == words; });
 }
 
-bool begins(std::string_view text, std::string_view start) {
-  return same_letters(text.substr(0, start.size()), start);
-}
-
 }  // namespace
 
 Dialogue::Dialogue(const Program& program, Draft& draft, std::span<const std::string> languages,
@@ -58,6 +50,7 @@ Dialogue::Dialogue(const Program& program, Draft& draft, std::span<const std::st
     : program_(program),
       draft_(draft),
       languages_(fallback_order(languages, program.rules)),
+      names_(program.rules, draft, languages_),
       today_(std::move(today)) {}
 
 void Dialogue::begin_at_end() {
@@ -96,18 +89,9 @@ void Dialogue::go_behind(std::size_t place) {
   }
 }
 
-std::size_t Dialogue::section_number(const Field& field) const {
-  return field.kind == Field::Kind::head ? 0 : field.section + 1;
-}
-
-std::string_view Dialogue::ask(const Field& field) const {
-  return field.kind == Field::Kind::head ? question_of(field.item)
-                                         : program_.rules.traits[field.trait].ask.in(languages_);
-}
-
 std::string Dialogue::heading_words() const {
-  return fmt::format("{} ({} of {})", section_title(field()), section_number(field()) + 1,
-                     draft_.sections().size() + 1);
+  return fmt::format("{} ({} of {})", names_.section_title(at_), names_.section_number(at_) + 1,
+                     names_.section_count());
 }
 
 std::string Dialogue::question() {
@@ -119,8 +103,8 @@ std::string Dialogue::question() {
   const bool same_question =
       before && *before < all.size() && all[*before].kind == Field::Kind::trait &&
       field().kind == Field::Kind::trait && all[*before].trait == field().trait;
-  const bool same_section =
-      before && *before < all.size() && section_number(all[*before]) == section_number(field());
+  const bool same_section = before && *before < all.size() &&
+                            names_.section_number(*before) == names_.section_number(at_);
   std::string text;
   if (!same_section) {
     TextPage page(false);
@@ -128,7 +112,7 @@ std::string Dialogue::question() {
     text += page.take();
   }
   if (!same_question) {
-    text += '\n' + wrapped(ask(field()), 0, "");
+    text += '\n' + wrapped(names_.question(at_), 0, "");
     if (field().kind == Field::Kind::trait) {
       text += wrapped(form_words(heelrule::question(program_.rules, field().trait)), 2, "  ");
     } else if (field().item == HeadItem::date) {
@@ -306,73 +290,19 @@ Turn Dialogue::go_on() {
   return {};
 }
 
-bool Dialogue::begins_section(std::size_t place) const {
-  const auto& all = draft_.fields();
-  return place == 0 || section_number(all[place - 1]) != section_number(all[place]);
-}
-
-std::string_view Dialogue::section_title(const Field& field) const {
-  return field.kind == Field::Kind::head
-             ? first_heading
-             : heading(draft_.sections()[field.section], program_.rules, languages_);
-}
-
-// Whether the words are the name or the number of the section that a place begins.
-bool Dialogue::names_section(std::string_view words, std::size_t place) const {
-  const Field& field = draft_.fields()[place];
-  const std::string_view name = field.kind == Field::Kind::head
-                                    ? first_section
-                                    : short_name(draft_.sections()[field.section], program_.rules);
-  return begins_section(place) &&
-         (name == words || fmt::format("{}", section_number(field) + 1) == words);
-}
-
-std::optional<std::size_t> Dialogue::place_of(std::string_view words) const {
-  const auto& all = draft_.fields();
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    if (key_of(all[i], program_.rules) == words || names_section(words, i) ||
-        (all[i].kind == Field::Kind::trait && program_.rules.traits[all[i].trait].name == words)) {
-      return i;
-    }
-  }
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    if ((begins_section(i) && begins(section_title(all[i]), words)) || begins(ask(all[i]), words)) {
-      return i;
-    }
-  }
-  return std::nullopt;
-}
-
 Turn Dialogue::go_to(const std::string& place) {
   if (place == "end") {
     at_ = draft_.fields().size();
     return {};
   }
-  if (const auto found = place.empty() ? std::nullopt : place_of(place)) {
-    at_ = *found;
-    asked_.reset();
-    in_order_until_ = at_;
-    if (names_section(place, at_) ||
-        (begins_section(at_) && begins(section_title(field()), place))) {
-      do {
-        ++in_order_until_;
-      } while (in_order_until_ < draft_.fields().size() && !begins_section(in_order_until_));
-    }
-    return {};
+  const auto found = names_.find(place);
+  if (!found) {
+    return refusal(found.problem());
   }
-  Nearest nearest(place);
-  std::vector<std::string> sections{std::string(first_section)};
-  for (const BenchSection& section : draft_.sections()) {
-    sections.emplace_back(short_name(section, program_.rules));
-    nearest.offer(sections.back());
-    for (const std::size_t trait : section.traits) {
-      nearest.offer(program_.rules.traits[trait].name);
-    }
-  }
-  return refusal({fmt::format("there is no `{}` to go to", shown_safely(place)),
-                  nearest.found() && !place.empty()
-                      ? nearest.question()
-                      : fmt::format("the sections are `{}`", fmt::join(sections, "`, `"))});
+  at_ = found->begin;
+  in_order_until_ = found->end;
+  asked_.reset();
+  return {};
 }
 
 Turn Dialogue::tell_how() const {
@@ -404,30 +334,32 @@ std::size_t Dialogue::open_count() const {
   return open;
 }
 
+// The answer of a place with its side, as `left 243 mm`; the left side tells of both.
+std::string Dialogue::said(std::size_t place) const {
+  const Node* answer = draft_.answer(place);
+  std::string words = answer == nullptr ? "open" : written_words(*answer);
+  words = words.empty() ? "none" : words;
+  const Side side = draft_.fields()[place].side;
+  return side == Side::none
+             ? words
+             : fmt::format("{} {}", draft_.is_for_both(place) ? "both" : in_words(side), words);
+}
+
 Turn Dialogue::review() const {
   const auto& all = draft_.fields();
   TextPage page(false);
   std::vector<std::pair<std::string, std::string>> rows;
   for (std::size_t i = 0; i < all.size(); ++i) {
-    const Node* answer = draft_.answer(i);
-    const std::string said = answer == nullptr ? "open" : written_words(*answer);
-    const std::string words = said.empty() ? "none" : said;
-    const std::string_view side = all[i].side == Side::none   ? ""
-                                  : draft_.is_for_both(i)     ? "both "
-                                  : all[i].side == Side::left ? "left "
-                                                              : "right ";
-    if (all[i].side == Side::right && draft_.is_for_both(i)) {
-      // The left one has told it.
-    } else if (all[i].side == Side::right) {
-      rows.back().second += fmt::format(", {}{}", side, words);
-    } else {
-      const std::string_view title = all[i].kind == Field::Kind::head
-                                         ? head_title(key_of(all[i], program_.rules))
-                                         : ask(all[i]);
-      rows.emplace_back(std::string(title), fmt::format("{}{}", side, words));
+    if (all[i].side != Side::right) {
+      rows.emplace_back(all[i].kind == Field::Kind::head
+                            ? head_title(key_of(all[i], program_.rules))
+                            : names_.question(i),
+                        said(i));
+    } else if (!draft_.is_for_both(i)) {
+      rows.back().second += ", " + said(i);
     }
-    if (i + 1 == all.size() || section_number(all[i + 1]) != section_number(all[i])) {
-      page.heading(section_title(all[i]));
+    if (names_.ends_section(i)) {
+      page.heading(names_.section_title(i));
       page.table(std::exchange(rows, {}));
     }
   }

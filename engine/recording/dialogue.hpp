@@ -10,6 +10,7 @@
 
 #include "engine/recording/draft.hpp"
 #include "engine/recording/journal_line.hpp"
+#include "engine/recording/place_names.hpp"
 
 namespace heelrule {
 
@@ -68,21 +69,17 @@ class Dialogue {
   Turn go_on();
   Turn go_to(const std::string& place);
   Turn tell_how() const;
+  std::string said(std::size_t place) const;
   Turn review() const;
   std::string end_words() const;
   std::string referral(const Field& field, const Node& answer) const;
   std::string heading_words() const;
-  std::size_t section_number(const Field& field) const;
-  std::string_view ask(const Field& field) const;
-  std::optional<std::size_t> place_of(std::string_view words) const;
-  bool begins_section(std::size_t place) const;
-  bool names_section(std::string_view words, std::size_t place) const;
-  std::string_view section_title(const Field& field) const;
   std::size_t open_count() const;
 
   const Program& program_;
   Draft& draft_;
   std::vector<std::string> languages_;
+  PlaceNames names_;
   std::string today_;
   Manner manner_ = Manner::in_order;
   std::size_t at_ = 0;

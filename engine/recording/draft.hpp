@@ -25,7 +25,8 @@ class Draft {
   /// A blank one. `program` must outlive this object.
   explicit Draft(const Program& program);
 
-  /// Becomes a draft of a record, with nothing left of what stood here. Precondition: `read_inspection` finds nothing wrong with it.
+  /// Becomes a draft of a record, with nothing left of what stood here. Precondition:
+  /// `read_inspection` finds nothing wrong with it.
   void take_over(const Node& record);
 
   const std::vector<BenchSection>& sections() const { return sections_; }
