@@ -45,8 +45,7 @@ std::optional<SidesDifference> difference_of_sides(const Visit& visit) {
     return std::nullopt;
   }
   const Side longer = *longer_foot(visit);
-  const Side other = longer == Side::left ? Side::right : Side::left;
-  const Measured by = *visit.foot(longer).length - *visit.foot(other).length;
+  const Measured by = *visit.foot(longer).length - *visit.foot(other_side(longer)).length;
   return SidesDifference{longer, by, by.value > usual_difference};
 }
 

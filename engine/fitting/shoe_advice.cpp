@@ -1,8 +1,8 @@
 #include "engine/fitting/shoe_advice.hpp"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
+#include <span>
 
 #include "engine/quantity/settle.hpp"
 #include "engine/quantity/size_formula.hpp"
@@ -27,14 +27,11 @@ Wearer wearer_of(Millimetres foot, bool is_child) {
 }
 
 std::vector<SizeToAsk> sizes_to_ask(Millimetres foot, Wearer wearer) {
+  using Systems = std::span<const SizeSystem>;
   std::vector<SizeToAsk> sizes;
-  const auto add = [&](SizeSystem system) {
+  for (const SizeSystem system :
+       wearer == Wearer::child ? Systems(child_systems) : Systems(adult_systems)) {
     sizes.push_back({system, size_for(system, foot, wearer), size_reason(system, foot, wearer)});
-  };
-  if (wearer == Wearer::child) {
-    std::for_each(child_systems.begin(), child_systems.end(), add);
-  } else {
-    std::for_each(adult_systems.begin(), adult_systems.end(), add);
   }
   return sizes;
 }
@@ -43,7 +40,7 @@ Millimetres plus(Millimetres a, Millimetres b) { return Millimetres(settled((a +
 
 SmallerFoot smaller_foot(const Visit& visit, Side longer, const ToeWindow& window) {
   SmallerFoot smaller;
-  smaller.side = longer == Side::left ? Side::right : Side::left;
+  smaller.side = other_side(longer);
   const Measured& foot = *visit.foot(smaller.side).length;
   smaller.shorter_by = *visit.foot(longer).length - foot;
   const Millimetres by = smaller.shorter_by.value;

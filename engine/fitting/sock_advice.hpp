@@ -55,6 +55,8 @@ struct SockAdvice {
 ///     25.4 cm against sock 23, 25-27 cm, 24-26 cm  ->  24-26 cm
 std::optional<std::size_t> sock_to_choose(const std::vector<MarkedSock>& rack, Side longer);
 
+/// What the marked socks of a visit, the sock that was worn and its fibres come to. What was not
+/// measured is left out: no range, no `marked`; no length in the sock, nothing `lost`.
 SockAdvice sock_advice(const Visit& visit);
 
 }  // namespace heelrule

@@ -32,6 +32,9 @@ enum class Side : std::uint8_t {
 constexpr std::array<Side, 3> all_sides{Side::none, Side::left, Side::right};
 constexpr std::array<Side, 2> both_sides{Side::left, Side::right};
 
+/// The side beside `side`. Precondition: left or right.
+constexpr Side other_side(Side side) { return side == Side::left ? Side::right : Side::left; }
+
 /// The sides on which there is a value: left and right where it has sides, and else none.
 constexpr std::span<const Side> sides_of(bool has_sides) {
   const std::span<const Side> sides(all_sides);

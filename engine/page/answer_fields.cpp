@@ -2,6 +2,9 @@
 
 #include <string_view>
 
+#include "engine/reading/read_inspection.hpp"
+#include "engine/report/value_words.hpp"
+
 namespace heelrule {
 namespace {
 
@@ -51,18 +54,15 @@ AnswerFields fields_of(const std::string& name, Side side, const Node& node) {
 }
 
 void add_sides(const Entry& entry, std::vector<AnswerFields>& all) {
-  const Node* const left = entry.value.find("left");
-  const Node* const right = entry.value.find("right");
-  const Node* const both = entry.value.find("both");
-  if (left == nullptr && right == nullptr) {
+  if (!is_by_sides(entry.value)) {
+    const Node* const both = entry.value.find("both");
     all.push_back(fields_of(entry.key.value, Side::none, both != nullptr ? *both : entry.value));
     return;
   }
-  if (left != nullptr) {
-    all.push_back(fields_of(entry.key.value, Side::left, *left));
-  }
-  if (right != nullptr) {
-    all.push_back(fields_of(entry.key.value, Side::right, *right));
+  for (const Side side : both_sides) {
+    if (const Node* const value = entry.value.find(in_words(side))) {
+      all.push_back(fields_of(entry.key.value, side, *value));
+    }
   }
 }
 

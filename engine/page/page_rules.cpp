@@ -9,7 +9,6 @@
 #include "engine/scoring/compile.hpp"
 
 namespace heelrule {
-namespace {}  // namespace
 
 std::string page_rules(std::string_view name, const Node& tree) {
   JsonWriter json(JsonWriter::Layout::compact);

@@ -86,10 +86,8 @@ class QuestionWriter {
 
   void sides(const Question& asked) {
     json_.key("sides").begin_array();
-    if (asked.sided()) {
-      json_.text(in_words(Side::left)).text(in_words(Side::right));
-    } else {
-      json_.text(in_words(Side::none));
+    for (const Side side : sides_of(asked.sided())) {
+      json_.text(in_words(side));
     }
     json_.end_array();
   }

@@ -72,9 +72,7 @@ class AnswerReader {
 
   // Leaves nothing of an entry without a sound side.
   void keep_sound_sides(Entry& entry, std::string_view key) {
-    const bool by_sides =
-        entry.value.find("left") != nullptr || entry.value.find("right") != nullptr;
-    if (!by_sides) {
+    if (!is_by_sides(entry.value)) {
       if (is_faulty(entry.key.value, key, Side::none, entry.value)) {
         entry.value = {};
       }

@@ -202,6 +202,10 @@ class InspectionReader {
 
 }  // namespace
 
+bool is_by_sides(const Node& value) {
+  return value.find("left") != nullptr || value.find("right") != nullptr;
+}
+
 bool is_date(std::string_view text) { return find_date(text).has_value(); }
 
 Inspection read_inspection(const Node& tree, const RuleSet& rules, Diagnostics& diagnostics) {

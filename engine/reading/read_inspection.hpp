@@ -20,6 +20,9 @@ Checked<Inspection> load_inspection(const Sources& sources, std::uint32_t source
 /// side where there is none, and all that `read_value` reports.
 Inspection read_inspection(const Node& tree, const RuleSet& rules, Diagnostics& diagnostics);
 
+/// Whether a record gives this value by sides: `{left: 243 mm, right: 246 mm}`.
+bool is_by_sides(const Node& value);
+
 /// Whether a text is a date of the calendar as ISO 8601 writes it: `2026-10-03`.
 bool is_date(std::string_view text);
 

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "engine/reading/make_node.hpp"
+#include "engine/reading/read_inspection.hpp"
 #include "engine/reading/written_value.hpp"
 #include "engine/report/value_words.hpp"
 
@@ -15,7 +16,7 @@ const Node* for_both(const Node& value) {
   if (const Node* both = value.find("both")) {
     return both;
   }
-  return value.find("left") == nullptr && value.find("right") == nullptr ? &value : nullptr;
+  return is_by_sides(value) ? nullptr : &value;
 }
 
 const Node* in_head(const Node& record, HeadItem item) {
