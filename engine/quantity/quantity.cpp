@@ -17,17 +17,16 @@ std::string with_article(std::string_view kind) {
   return fmt::format("{} {}", kind.starts_with('a') ? "an" : "a", kind);
 }
 
-Problem unknown_unit(std::string_view spelling) {
+}  // namespace
+
+Problem unknown_unit(std::string_view spelling, std::string_view samples) {
   Nearest nearest(spelling);
   for (std::size_t i = 0; i < unit_spelling_count(); ++i) {
     nearest.offer(unit_spelling(i));
   }
-  return {
-      fmt::format("`{}` is no unit known here", spelling),
-      nearest.found() ? nearest.question() : "write a unit such as `mm`, `cm`, `°`, `g` or `%`"};
+  return {fmt::format("`{}` is no unit known here", spelling),
+          nearest.found() ? nearest.question() : fmt::format("write a unit such as {}", samples)};
 }
-
-}  // namespace
 
 Parsed<Quantity> parse_quantity(std::string_view text) {
   const std::string_view all = trimmed(text);
@@ -43,7 +42,7 @@ Parsed<Quantity> parse_quantity(std::string_view text) {
   const std::string_view symbol = trimmed(all.substr(split));
   const auto unit = symbol.empty() ? Unit::count : find_unit(symbol);
   if (!unit) {
-    return unknown_unit(symbol);
+    return unknown_unit(symbol, "`mm`, `cm`, `°`, `g` or `%`");
   }
   return Quantity{scaled(*number, facts(*unit).factor, facts(*unit).shift), *unit};
 }

@@ -37,6 +37,12 @@ Parsed<Quantity> parse_quantity(std::string_view text);
 /// second.
 Parsed<QuantityRange> parse_range(std::string_view text);
 
+/// That no unit is spelt so, with the nearest that is; where none is near, with `samples`.
+///
+///     unknown_unit("im", "`mm` or `g`")  ->  problem "`im` is no unit known here",
+///                                            hint "did you mean `in`?"
+Problem unknown_unit(std::string_view spelling, std::string_view samples);
+
 /// Whether a quantity written in `written` can stand where `wanted` is due: the same dimension, and
 /// a percentage for a percentage, a bare number for a count. The problem is empty if it can.
 Problem accepts(Unit wanted, Unit written, std::string_view text);

@@ -19,13 +19,7 @@ constexpr std::array<std::string_view, 7> kind_keys{"measure", "scale",  "answer
 constexpr double most_confusion = 0.5;
 
 Problem no_unit(std::string_view written) {
-  Nearest nearest(written);
-  for (std::size_t i = 0; i < unit_spelling_count(); ++i) {
-    nearest.offer(unit_spelling(i));
-  }
-  return {fmt::format("`{}` is no unit known here", written),
-          nearest.found() ? nearest.question()
-                          : "write a unit such as `mm`, `°`, `g`, `percent` or `count`"};
+  return unknown_unit(written, "`mm`, `°`, `g`, `percent` or `count`");
 }
 
 class TraitReader {
