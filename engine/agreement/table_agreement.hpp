@@ -43,6 +43,10 @@ struct TableAgreement {
   std::optional<InternalConsistency> consistency;
 };
 
+/// All figures of a table: coefficients and remarks; of levels how each was used, and where
+/// subjects and pairs of observers agree; of numbers their spread and the error of measurement. A
+/// figure that the ratings are too few for is unknown, and a part that is of another kind of rating
+/// is left out.
 TableAgreement table_agreement(const ScaledRatings& ratings);
 
 }  // namespace heelrule

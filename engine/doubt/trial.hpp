@@ -14,6 +14,7 @@ namespace heelrule {
 template <class Label>
 class Trial {
  public:
+  /// `program` must outlive this object.
   Trial(const Program& program, const Inspection& inspection)
       : program_(program), plain_(program), block_(program) {
     fill_rows(program, inspection, plain_);

@@ -33,6 +33,7 @@ class ExpressionBuilder {
   ExpressionBuilder(const RuleSet& rules, Diagnostics& diagnostics)
       : rules_(rules), diagnostics_(diagnostics) {}
 
+  /// Adds a step, or a constant in its stored unit, and gives the part that ends with it.
   Part step(Step added, const Type& type, bool has_sides, Span where);
   Part constant(double value, const Type& type, Span where);
 
@@ -57,6 +58,7 @@ class ExpressionBuilder {
   /// Whether two parts are of one type. Reported if not: they cannot be `deed`, as in `added`.
   bool expect_same(const Part& a, const Part& b, Span where, std::string_view deed);
 
+  /// A type as messages name it: `a length`, ``a level of `heel_counter` ``.
   std::string in_words(const Type& type) const;
 
  private:

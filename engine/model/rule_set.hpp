@@ -86,6 +86,7 @@ struct RuleSet {
   /// The name without folders and `.yaml`, as records give it.
   std::string_view short_name() const;
 
+  /// The index of the trait, section or grade of this name, if there is one.
   std::optional<std::size_t> find_trait(std::string_view trait_name) const;
   std::optional<std::size_t> find_section(std::string_view section_name) const;
   std::optional<std::size_t> find_grade(std::string_view grade_name) const;
