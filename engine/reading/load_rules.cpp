@@ -84,26 +84,8 @@ class Loader {
     Node base;
     base.kind = Node::Kind::map;
     base.where = own.where;
-    bool in_part = !lists_texts(own, "extends");
-    complete_ = complete_ && !in_part;
-    for (const Located<std::string>& name : listed(own, "extends")) {
-      const auto parent = load_parent(name, identity);
-      in_part = in_part || !parent || parent->in_part;
-      if (parent) {
-        Node inherited = *parent;
-        std::erase_if(inherited.entries, [](const Entry& e) { return is_own_key(e.key.value); });
-        join_beside(base, inherited, disagreements);
-      }
-    }
-    for (const Located<std::string>& path : listed(own, "drop")) {
-      if (!drop(base, path.value) && !in_part) {
-        diagnostics_.error(path.where, fmt::format("there is no `{}` to drop", path.value),
-                           "name it with its kind: `rules.heel_pitch`, `traits.heel_height`");
-      }
-      std::erase_if(disagreements, [&](const Disagreement& d) {
-        return d.path == path.value || d.path.starts_with(path.value + ".");
-      });
-    }
+    const bool in_part = !inherit(own, identity, base, disagreements);
+    drop_from(base, own, in_part, disagreements);
     for (const Disagreement& disagreement : disagreements) {
       if (!decides(own, disagreement.path)) {
         report(own, disagreement);
@@ -114,6 +96,37 @@ class Loader {
       mark_in_part(base);
     }
     return base;
+  }
+
+  // Joins all that a file extends to `base`; whether all of it could be read.
+  bool inherit(const Node& own, const std::string& identity, Node& base,
+               std::vector<Disagreement>& disagreements) {
+    bool is_whole = lists_texts(own, "extends");
+    complete_ = complete_ && is_whole;
+    for (const Located<std::string>& name : listed(own, "extends")) {
+      const auto parent = load_parent(name, identity);
+      is_whole = is_whole && parent && !parent->in_part;
+      if (parent) {
+        Node inherited = *parent;
+        std::erase_if(inherited.entries, [](const Entry& e) { return is_own_key(e.key.value); });
+        join_beside(base, inherited, disagreements);
+      }
+    }
+    return is_whole;
+  }
+
+  // About what is dropped nobody disagrees any more.
+  void drop_from(Node& base, const Node& own, bool in_part,
+                 std::vector<Disagreement>& disagreements) {
+    for (const Located<std::string>& path : listed(own, "drop")) {
+      if (!drop(base, path.value) && !in_part) {
+        diagnostics_.error(path.where, fmt::format("there is no `{}` to drop", path.value),
+                           "name it with its kind: `rules.heel_pitch`, `traits.heel_height`");
+      }
+      std::erase_if(disagreements, [&](const Disagreement& d) {
+        return d.path == path.value || d.path.starts_with(path.value + ".");
+      });
+    }
   }
 
   static void mark_in_part(Node& node) {

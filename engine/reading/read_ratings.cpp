@@ -205,28 +205,10 @@ class RatingReader {
 
   void choose_kind() {
     if (!scale_.empty()) {
-      table_.kind = RatingKind::levels;
-      table_.levels = scale_;
-      for (const std::string& level : scale_) {
-        if (const auto number = number_in(level)) {
-          table_.level_numbers.push_back(*number);
-        }
-      }
-      if (table_.level_numbers.size() != scale_.size()) {
-        table_.level_numbers.clear();
-      }
+      take_scale();
       return;
     }
-    std::size_t numbers = 0;
-    for (std::size_t i = first_row_; i < rows_.size(); ++i) {
-      for (std::size_t at = names_subjects_ ? 1 : 0; at < rows_[i].cells.size(); ++at) {
-        const std::string& text = rows_[i].cells[at].text;
-        if (!is_empty(text)) {
-          numbers += number_in(text) ? 1 : 0;
-          table_.levels.push_back(text);
-        }
-      }
-    }
+    const std::size_t numbers = gather_ratings();
     // A slip of the pen among numbers is to be told, and not to make names of them all.
     if (2 * numbers >= table_.levels.size()) {
       table_.kind = RatingKind::numbers;
@@ -242,6 +224,35 @@ class RatingReader {
                                      RatingLimits::levels),
                          "write each as a number, or as one of a few words");
     }
+  }
+
+  // The levels of a scale have numbers where all of them are some.
+  void take_scale() {
+    table_.kind = RatingKind::levels;
+    table_.levels = scale_;
+    for (const std::string& level : scale_) {
+      if (const auto number = number_in(level)) {
+        table_.level_numbers.push_back(*number);
+      }
+    }
+    if (table_.level_numbers.size() != scale_.size()) {
+      table_.level_numbers.clear();
+    }
+  }
+
+  // Takes every rating for a level, and tells how many are numbers.
+  std::size_t gather_ratings() {
+    std::size_t numbers = 0;
+    for (std::size_t i = first_row_; i < rows_.size(); ++i) {
+      for (std::size_t at = names_subjects_ ? 1 : 0; at < rows_[i].cells.size(); ++at) {
+        const std::string& text = rows_[i].cells[at].text;
+        if (!is_empty(text)) {
+          numbers += number_in(text) ? 1 : 0;
+          table_.levels.push_back(text);
+        }
+      }
+    }
+    return numbers;
   }
 
   std::optional<std::size_t> level_of(std::string_view text) const {
