@@ -11,6 +11,7 @@
 #include "engine/reading/row_filler.hpp"
 #include "engine/reading/trait_keys.hpp"
 #include "engine/reading/tree.hpp"
+#include "engine/reading/usual_field.hpp"
 
 namespace heelrule {
 namespace {
@@ -18,9 +19,9 @@ namespace {
 // A longer line may hold a text, a depth or a number of values beyond TreeLimits.
 constexpr std::size_t longest = TreeLimits::text_bytes;
 
-// Takes a map: `field` is asked to take the value of each key.
+// Takes a map: `field` is asked to take each key with its value.
 template <class Field>
-bool take_map(JsonScanner& scanner, Field field) {
+bool take_fields(JsonScanner& scanner, Field field) {
   if (!scanner.take('{')) {
     return false;
   }
@@ -29,12 +30,20 @@ bool take_map(JsonScanner& scanner, Field field) {
   }
   bool more = true;
   while (more) {
-    std::string_view key;
-    if (!scanner.key(key) || !field(key) || !scanner.after_item('}', more)) {
+    if (!field() || !scanner.after_item('}', more)) {
       return false;
     }
   }
   return true;
+}
+
+// The same, where `value` is asked to take the value of each key.
+template <class Value>
+bool take_map(JsonScanner& scanner, Value value) {
+  return take_fields(scanner, [&] {
+    std::string_view key;
+    return scanner.key(key) && value(key);
+  });
 }
 
 // Takes a list with at least one item, all of them texts.
@@ -67,17 +76,37 @@ bool take_field(JsonScanner& scanner, std::string_view key, std::span<TextField>
   return true;
 }
 
+using UsualFields = std::vector<UsualField>;  // of each trait
+
+UsualFields usual_fields(const RuleSet& rules, Spacing spacing) {
+  UsualFields fields;
+  fields.reserve(rules.traits.size());
+  for (const Trait& trait : rules.traits) {
+    fields.emplace_back(trait.name, has_sides(trait.per), spacing);
+  }
+  return fields;
+}
+
 }  // namespace
 
 class QuickJson::Reader {
  public:
-  explicit Reader(const RuleSet& rules) : rules_(rules), keys_(rules), filler_(rules) {}
+  explicit Reader(const RuleSet& rules)
+      : rules_(rules),
+        keys_(rules),
+        filler_(rules),
+        without_blanks_(usual_fields(rules, Spacing::none)),
+        with_blanks_(usual_fields(rules, Spacing::usual)) {}
 
   bool read(std::string_view line, InspectionRow& row) {
     if (line.size() > longest || !is_plainly_written(line)) {
       return false;
     }
     JsonScanner scanner(line);
+    const std::size_t colon = line.find(':');
+    usual_ = colon != std::string_view::npos && line.substr(colon + 1).starts_with(' ')
+                 ? &with_blanks_
+                 : &without_blanks_;
     filler_.start(row);
     keys_.start();
     if (!read_record(scanner, row.inspection) || !scanner.at_end()) {
@@ -129,15 +158,45 @@ class QuickJson::Reader {
   }
 
   bool read_values(JsonScanner& scanner, bool safety) {
-    return take_map(scanner, [&](std::string_view key) {
+    return take_fields(scanner, [&] {
+      if (read_as_usual(scanner, safety)) {
+        return true;
+      }
+      std::string_view key;
+      if (!scanner.key(key)) {
+        return false;
+      }
       const auto trait = keys_.take(key);
-      if (!trait || (*trait < rules_.safety.size()) != safety) {
+      if (!trait || is_safety(*trait) != safety) {
         return false;
       }
       return has_sides(rules_.traits[*trait].per)
                  ? read_sides(scanner, *trait)
                  : read_value(scanner, *trait, {Side::none}, nullptr);
     });
+  }
+
+  bool is_safety(std::size_t trait) const { return trait < rules_.safety.size(); }
+
+  // Takes the trait that is expected, where it is written as most are; nothing where not. The copy
+  // of the scanner never leaves here, so that where it stands can be kept in a register.
+  bool read_as_usual(JsonScanner& scanner, bool safety) {
+    const std::size_t trait = keys_.expected();
+    JsonScanner ahead = scanner;
+    if (trait == rules_.traits.size() || is_safety(trait) != safety || !ahead.sees('"')) {
+      return false;
+    }
+    const UsualField& field = (*usual_)[trait];
+    std::string_view left;
+    std::string_view right;
+    if (!field.take(ahead, left, right) ||
+        !filler_.plain_text(trait, field.has_sides() ? Side::left : Side::none, left) ||
+        (field.has_sides() && !filler_.plain_text(trait, Side::right, right))) {
+      return false;
+    }
+    keys_.take_expected();
+    scanner = ahead;
+    return true;
   }
 
   bool read_sides(JsonScanner& scanner, std::size_t trait) {
@@ -247,6 +306,9 @@ class QuickJson::Reader {
   const RuleSet& rules_;
   TraitKeys keys_;
   RowFiller filler_;
+  UsualFields without_blanks_;
+  UsualFields with_blanks_;
+  const UsualFields* usual_ = nullptr;  // those of the line that is read
   std::vector<std::string_view> texts_;
   std::vector<NamedShare> shares_;
 };

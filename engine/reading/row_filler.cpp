@@ -5,7 +5,7 @@
 
 namespace heelrule {
 
-RowFiller::RowFiller(const RuleSet& rules) : rules_(rules) {
+RowFiller::RowFiller(const RuleSet& rules) : rules_(rules), known_(rules.traits.size()) {
   for (const Trait& trait : rules.traits) {
     plain_.emplace_back(trait);
   }

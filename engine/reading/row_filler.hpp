@@ -9,6 +9,7 @@
 #include "engine/model/inspection_row.hpp"
 #include "engine/model/rule_set.hpp"
 #include "engine/quantity/fibre_content.hpp"
+#include "engine/reading/known_numbers.hpp"
 #include "engine/reading/plain_value.hpp"
 
 namespace heelrule {
@@ -31,6 +32,13 @@ class RowFiller {
   /// Begins a row.
   void start(InspectionRow& row);
 
+  /// A value of a plain kind, written as one text with nothing beside it. `KnownNumbers::longest`
+  /// bytes from its start must be readable.
+  bool plain_text(std::size_t trait, Side side, std::string_view text) {
+    return known_[trait].find(text, row_->numbers[number_place(trait, side)],
+                              [&] { return plain_[trait].read(text, false); });
+  }
+
   /// A value written as one text.
   bool text(std::size_t trait, Sides sides, std::string_view text, const Beside& beside);
 
@@ -52,6 +60,7 @@ class RowFiller {
 
   const RuleSet& rules_;
   std::vector<PlainValue> plain_;
+  std::vector<KnownNumbers> known_;  // of each trait
   InspectionRow* row_ = nullptr;
 };
 

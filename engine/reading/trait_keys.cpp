@@ -19,22 +19,17 @@ void TraitKeys::start() {
   last_ = traits_.size();
 }
 
-std::size_t TraitKeys::find(std::string_view key) const {
-  const std::size_t nothing = traits_.size();
-  const std::size_t expected = next_[last_];
-  if (expected < nothing && traits_[expected].name == key) {
-    return expected;
-  }
-  const auto known = by_name_.find(key);
-  return known == by_name_.end() ? nothing : known->second;
-}
-
 std::optional<std::size_t> TraitKeys::take(std::string_view key) {
-  const std::size_t found = find(key);
-  if (found == traits_.size() || taken_in_[found] == record_) {
+  const auto known = by_name_.find(key);
+  if (known == by_name_.end() || taken_in_[known->second] == record_) {
     return std::nullopt;
   }
-  next_[last_] = found;
+  const std::size_t found = known->second;
+  // A record that leaves one trait out does not change the order of those that follow.
+  const std::size_t expected = next_[last_];
+  if (expected == traits_.size() || next_[expected] != found) {
+    next_[last_] = found;
+  }
   taken_in_[found] = record_;
   last_ = found;
   return found;
