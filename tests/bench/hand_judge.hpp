@@ -6,7 +6,7 @@
 #include <array>
 #include <cmath>
 
-#include "hand_reader.hpp"
+#include "hand_record.hpp"
 #include "hand_words.hpp"
 
 namespace thirty {

@@ -1,8 +1,8 @@
 // The limit to measure against: a scorer for the thirty rules and nothing else, written by hand,
 // with the same parser and the same output.
 //
-// It shares with the engine the parser (simdjson), the gate that every text passes, and the writing
-// of numbers and JSON texts; the rest knows its thirty traits and rules from `thirty_rules.hpp`,
+// It shares with the engine the reader of records, and the writing of numbers and JSON texts; the
+// rest knows its thirty traits and rules from `thirty_rules.hpp`,
 // which thirty.py makes. What records.py does not make it does not know: it says so and stops.
 #pragma once
 
