@@ -30,7 +30,8 @@ class BulkRun {
       : order_(order),
         command_(command),
         program_(program),
-        grading_{order.detail == Detail::brief, order.stop_at_fault, at_least, most_complaints},
+        grading_{command.as == ReportKind::csv ? Detail::full : order.detail, order.stop_at_fault,
+                 at_least, most_complaints},
         input_(input),
         progress_(input.size()),
         output_([this](const GradedLines& piece) { account_for(piece); }) {}

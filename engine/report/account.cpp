@@ -46,8 +46,7 @@ class Accountant {
     for (const Section& section : rules_.sections) {
       account_.sections.emplace_back(section.title.in(languages_));
     }
-    tell_grade();
-    tell_safety();
+    tell_briefly();
     for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
       account_.findings.push_back(tell_finding(i));
     }
@@ -57,6 +56,11 @@ class Accountant {
     account_.held_advice = said(verdict_.held_advice, &SpokenWords::advice);
     account_.usual_cautions = usual_cautions(rules_, languages_);
     account_.would_settle = questions(verdict_.would_settle);
+    return std::move(account_);
+  }
+
+  Account brief() {
+    tell_briefly();
     return std::move(account_);
   }
 
@@ -117,6 +121,11 @@ class Accountant {
 
  private:
   const std::string& grade_name(std::size_t grade) const { return rules_.grades[grade].name.value; }
+
+  void tell_briefly() {
+    tell_grade();
+    tell_safety();
+  }
 
   void tell_grade() {
     if (verdict_.grade) {
@@ -316,6 +325,11 @@ std::vector<std::string> usual_cautions(const RuleSet& rules,
 Account account(const Program& program, const Inspection& inspection, const Verdict& verdict,
                 std::span<const std::string> languages) {
   return Accountant(program, inspection, verdict, fallback_order(languages, program.rules)).tell();
+}
+
+Account brief_account(const Program& program, const Inspection& inspection, const Verdict& verdict,
+                      std::span<const std::string> languages) {
+  return Accountant(program, inspection, verdict, {languages.begin(), languages.end()}).brief();
 }
 
 std::string finding_title(const Program& program, const Finding& finding,

@@ -66,6 +66,11 @@ struct Account {
 Account account(const Program& program, const Inspection& inspection, const Verdict& verdict,
                 std::span<const std::string> languages);
 
+/// The same of the grade and the safety questions alone; all else in it is empty. `languages` is
+/// what `fallback_order` gives.
+Account brief_account(const Program& program, const Inspection& inspection, const Verdict& verdict,
+                      std::span<const std::string> languages);
+
 /// Parts of an account by themselves, for reports that are made of pieces. `languages` is what
 /// `fallback_order` gives.
 std::vector<std::string> usual_cautions(const RuleSet& rules,

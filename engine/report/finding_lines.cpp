@@ -85,7 +85,7 @@ void FindingLines::append(std::size_t index, const Finding& finding, std::string
     return json.take() + R"(,"gain":)";
   });
   if (is_judged(finding.status)) {
-    append_shortest(line, finding.gain);
+    line += gains_.get(finding.gain, [&] { return shortest(finding.gain); });
   } else {
     line += "null";
   }
@@ -172,7 +172,7 @@ void FindingLines::append_said(const Spoken& spoken, const Finding& finding, Spo
                fill(words_of(words, kind), languages_, program_, finding, reading));
     return json.take() + R"(,"gain":)";
   });
-  append_shortest(line, finding.gain);
+  line += gains_.get(finding.gain, [&] { return shortest(finding.gain); });
   line += '}';
 }
 

@@ -68,6 +68,7 @@ class FindingLines {
   std::span<const std::string> languages_;
   std::vector<Kept> kept_;
   std::vector<std::string> missing_;  // of each trait and side
+  Memo gains_;
   const Inspection* inspection_ = nullptr;
   bool has_notes_ = false;
   bool has_reasons_ = false;

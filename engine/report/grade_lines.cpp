@@ -61,11 +61,7 @@ void LineGrader::write(std::size_t count, GradedLines& graded) {
       write_fault(*rows_[i].fault, graded);
       continue;
     }
-    if (order_.is_brief) {
-      decide_brief(program_, block_, i, verdict_);
-    } else {
-      decide(program_, block_, i, verdict_);
-    }
+    decide(program_, block_, i, order_.detail, verdict_);
     graded.falls_short =
         graded.falls_short ||
         (order_.at_least && (!verdict_.grade || verdict_.lowest_grade > *order_.at_least));

@@ -14,6 +14,7 @@
 #include "engine/report/verdict_lines.hpp"
 #include "engine/report/verdict_table.hpp"
 #include "engine/scoring/block.hpp"
+#include "engine/scoring/detail.hpp"
 
 namespace heelrule {
 
@@ -37,7 +38,7 @@ struct GradedLines {
 
 /// How to grade lines.
 struct GradingOrder {
-  bool is_brief = false;  ///< the writer asks for no more than `decide_brief` gives
+  Detail detail = Detail::full;  ///< in which the writer needs verdicts
   bool stop_at_fault = false;
   std::optional<std::size_t> at_least;  ///< a grade of the rule set
   std::size_t most_complaints = 20;     ///< in words, for each piece

@@ -31,10 +31,9 @@ class VerdictLines::Writer {
       head.text("name", section.name.value).text("title", section.title.in(languages_));
       sections_.push_back(head.take() + R"(,"score":)");
     }
-    const Account words = account(program, {}, {}, languages_);
     JsonWriter closing(JsonWriter::Layout::compact);
     closing.begin_object();
-    closing.texts("usual_cautions", words.usual_cautions).end_object();
+    closing.texts("usual_cautions", usual_cautions(program.rules, languages_)).end_object();
     closing_ = closing.take().substr(1) + "\n";
   }
 
@@ -98,7 +97,9 @@ class VerdictLines::Writer {
   };
 
   void put(std::string_view text) { line_->append(text); }
-  void put(double number) { append_shortest(*line_, number); }
+  void put(double number) {
+    put(numerals_.get(number, [&] { return shortest(number); }));
+  }
 
   void about(const Inspection& inspection) {
     put(opening_);
@@ -129,7 +130,7 @@ class VerdictLines::Writer {
       put(comma);
       comma = ",";
       const auto make = [&] {
-        const Account words = account(program_, inspection, verdict, languages_);
+        const Account words = brief_account(program_, inspection, verdict, languages_);
         JsonWriter json(JsonWriter::Layout::compact);
         write_safety(json, program_, words.safety[i], answer);
         return json.take();
@@ -176,7 +177,7 @@ class VerdictLines::Writer {
 
   void grade(const Inspection& inspection, const Verdict& verdict) {
     const auto make = [&] {
-      const Account words = account(program_, inspection, verdict, languages_);
+      const Account words = brief_account(program_, inspection, verdict, languages_);
       JsonWriter json(JsonWriter::Layout::compact);
       write_grade(json, program_, words, verdict);
       return json.take();
@@ -190,29 +191,21 @@ class VerdictLines::Writer {
   }
 
   void score(const Score& score) {
-    // Where all was seen, the three are one number, and it is written out once.
-    const auto points = score.points();
-    points_.clear();
-    append_shortest(points_, points.value_or(0));
     put(R"({"points":)");
-    put(points ? std::string_view(points_) : "null");
+    if (const auto points = score.points()) {
+      put(*points);
+    } else {
+      put("null");
+    }
     put(R"(,"lowest":)");
-    put_points(points, score.lowest_points());
+    put(score.lowest_points());
     put(R"(,"highest":)");
-    put_points(points, score.highest_points());
+    put(score.highest_points());
     put(R"(,"weight_seen":)");
     put(score.weight / weight_step);
     put(R"(,"weight_open":)");
     put(score.open_weight / weight_step);
     put("}");
-  }
-
-  void put_points(std::optional<double> written, double points) {
-    if (written == points) {
-      put(points_);
-    } else {
-      put(points);
-    }
   }
 
   void sections(const Verdict& verdict) {
@@ -275,7 +268,7 @@ class VerdictLines::Writer {
   std::vector<Memo> safety_;
   std::vector<GradeWords> grades_ = std::vector<GradeWords>(1U << grade_place_bits);
   GradeCase case_;
-  std::string points_;
+  Memo numerals_;
   std::string* line_ = nullptr;
 };
 

@@ -1,23 +1,16 @@
 // Verdicts as JSON Lines: one a line, thousands in a breath.
 #pragma once
 
-#include <cstdint>
 #include <memory>
 #include <span>
 #include <string>
 
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
+#include "engine/scoring/detail.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {
-
-/// How much of a verdict is written.
-enum class Detail : std::uint8_t {
-  full,    ///< all that `json_report` says
-  failed,  ///< of the findings only those that did not pass in full, with advice
-  brief,   ///< score, grade, cautions and referrals
-};
 
 /// Writes verdicts of one program. A full line is `json_report` without doubt and without its
 /// white space, to the byte. Shorter ones have the same keys in the same order with some left out;
@@ -28,7 +21,8 @@ enum class Detail : std::uint8_t {
 /// one place where each word comes from.
 class VerdictLines {
  public:
-  /// `languages` is the reader's choice, as for `account`. `program` must outlive this object.
+  /// `languages` is the reader's choice, as for `account`. Verdicts must have been decided in
+  /// `detail` or in full. `program` must outlive this object.
   VerdictLines(const Program& program, std::span<const std::string> languages, Detail detail);
   ~VerdictLines();
   VerdictLines(VerdictLines&&) noexcept;

@@ -16,37 +16,28 @@ namespace {
 
 class Decision {
  public:
-  Decision(const Program& program, const Block& block, std::size_t row, Verdict& verdict)
-      : program_(program), block_(block), row_(row), verdict_(verdict) {}
+  Decision(const Program& program, const Block& block, std::size_t row, Detail detail,
+           Verdict& verdict)
+      : program_(program), block_(block), row_(row), detail_(detail), verdict_(verdict) {}
 
   void decide() {
     forget();
     grade();
     for (std::size_t i = 0; i < program_.contributions.size(); ++i) {
       find(program_.contributions[i], verdict_.findings[i]);
-      add_to_section(program_.contributions[i], verdict_.findings[i]);
     }
     answer_safety();
     gather_warnings();
+    if (detail_ == Detail::brief) {
+      return;
+    }
     gather_advice();
     if (!verdict_.stands) {
       list_what_would_settle();
     }
-  }
-
-  void decide_brief() {
-    forget();
-    grade();
-    for (std::size_t i = 0; i < program_.contributions.size(); ++i) {
-      const Contribution& contribution = program_.contributions[i];
-      if (contribution.warns || contribution.cap > 0) {
-        find(contribution, verdict_.findings[i]);
-      } else {
-        verdict_.findings[i].readings.clear();
-      }
+    if (detail_ == Detail::full) {
+      add_up_sections();
     }
-    answer_safety();
-    gather_warnings();
   }
 
  private:
@@ -66,18 +57,6 @@ class Decision {
     verdict_.would_settle.clear();
   }
 
-  static void forget(Finding& found) {
-    found.credit = 0;
-    found.readings.clear();
-    found.decisive = 0;
-    found.sides_alike = false;
-    found.missing.clear();
-    found.whether_it_applies_is_open = false;
-    found.cannot_be_worked_out = false;
-    found.gain = 0;
-    found.cap.reset();
-  }
-
   double at(Register index) const { return block_.column(index)[row_]; }
   bool seen(Register index) const { return operation::is_seen(at(index)); }
 
@@ -92,29 +71,60 @@ class Decision {
     verdict_.stands = reach.grade && reach.lowest == reach.highest && outcome.open_musts == 0;
   }
 
-  void find(const Contribution& contribution, Finding& found) {
-    forget(found);
+  void find(const Contribution& contribution, Finding& found) const {
+    found.readings.clear();
+    if (detail_ == Detail::brief && !contribution.voice.warns && contribution.cap <= 0) {
+      found.status = Status::not_seen;
+      return;
+    }
+    judge(contribution, found);
+    found.missing.clear();
+    found.decisive = 0;
+    found.sides_alike = false;
+    found.cannot_be_worked_out = false;
+    if (is_spoken_of(contribution.voice, found.status)) {
+      read_sides(contribution, found);
+    }
+    if (is_judged(found.status)) {
+      choose_decisive(found);
+    }
+    if (found.status == Status::not_seen && detail_ != Detail::brief) {
+      list_missing(contribution, found);
+    }
+  }
+
+  void judge(const Contribution& contribution, Finding& found) const {
     found.rule = contribution.rule;
     found.side = contribution.side;
     found.weight = contribution.weight;
     const double applies = applies_to(contribution, block_, row_);
     const double credit = joined_credit(contribution, block_, row_);
     found.status = status_of(applies, credit);
-    if (found.status == Status::does_not_apply) {
-      return;
-    }
-    read_sides(contribution, found);
-    found.whether_it_applies_is_open = applies != 1;
-    if (found.status == Status::not_seen) {
-      list_missing(contribution, found);
-      return;
-    }
-    found.credit = credit;
+    found.whether_it_applies_is_open = applies != 1 && applies != 0;
+    found.credit = is_judged(found.status) ? credit : 0;
+    const bool lacks_credit = found.status == Status::part || found.status == Status::fail;
+    found.gain = lacks_credit ? gain_of(contribution, credit) : 0;
+    found.cap.reset();
     if (found.status == Status::fail && contribution.cap > 0) {
       found.cap = static_cast<std::size_t>(contribution.cap);
     }
-    found.gain = gain_of(contribution, credit);
-    choose_decisive(found);
+  }
+
+  // Whether anything is said of a finding's readings.
+  bool is_spoken_of(const Voice& voice, Status status) const {
+    if (status == Status::does_not_apply) {
+      return false;
+    }
+    const bool passed = status == Status::pass;
+    switch (detail_) {
+      case Detail::full:
+        return true;
+      case Detail::failed:
+        return !passed || voice.warns_by_band || voice.advises_by_band;
+      case Detail::brief:
+        return passed ? voice.warns_by_band : voice.warns;
+    }
+    return true;
   }
 
   double gain_of(const Contribution& contribution, double credit) const {
@@ -144,7 +154,7 @@ class Decision {
       if (!seen(value_register)) {
         continue;
       }
-      SideReading reading;
+      SideReading& reading = found.readings.emplace_back();
       reading.side = sides[i];
       reading.value = at(value_register);
       reading.band = rule.scale.band(reading.value);
@@ -154,7 +164,6 @@ class Decision {
         reading.limit =
             Limit{limit, std::fabs(settled_distance(limit, reading.value)), *cut == reading.band};
       }
-      found.readings.push_back(reading);
     }
     found.sides_alike =
         found.readings.size() == 2 && found.readings[0].value == found.readings[1].value;
@@ -168,6 +177,9 @@ class Decision {
     const auto key = [](const SideReading& reading) {
       return std::pair(reading.credit, reading.limit ? -reading.limit->distance : 0.0);
     };
+    if (found.readings.size() < 2) {
+      return;
+    }
     const auto worst = std::min_element(
         found.readings.begin(), found.readings.end(),
         [&](const SideReading& a, const SideReading& b) { return key(a) < key(b); });
@@ -199,16 +211,15 @@ class Decision {
     found.cannot_be_worked_out = found.missing.empty();
   }
 
-  void add_to_section(const Contribution& contribution, const Finding& found) {
-    Score& section = verdict_.sections[program_.rule_programs[contribution.rule].section];
-    if (found.status == Status::does_not_apply) {
-      return;
-    }
-    if (found.status == Status::not_seen) {
-      section.open_weight += contribution.weight;
-    } else {
-      section.earned += contribution.weight * found.credit;
-      section.weight += contribution.weight;
+  void add_up_sections() {
+    for (const Finding& found : verdict_.findings) {
+      Score& section = verdict_.sections[program_.rule_programs[found.rule].section];
+      if (found.status == Status::not_seen) {
+        section.open_weight += found.weight;
+      } else if (found.status != Status::does_not_apply) {
+        section.earned += found.weight * found.credit;
+        section.weight += found.weight;
+      }
     }
   }
 
@@ -238,7 +249,7 @@ class Decision {
   void gather_warnings() {
     for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
       const Finding& found = verdict_.findings[i];
-      if (!program_.contributions[i].warns || !has_words(found)) {
+      if (!program_.contributions[i].voice.warns || !has_words(found)) {
         continue;
       }
       const RuleProgram& rule = program_.rule_programs[found.rule];
@@ -258,7 +269,8 @@ class Decision {
   void gather_advice() {
     for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
       const Finding& found = verdict_.findings[i];
-      if (found.status == Status::not_seen || !has_words(found)) {
+      if (!program_.contributions[i].voice.advises || found.status == Status::not_seen ||
+          !has_words(found)) {
         continue;
       }
       const RuleProgram& rule = program_.rule_programs[found.rule];
@@ -346,6 +358,7 @@ class Decision {
   const Program& program_;
   const Block& block_;
   std::size_t row_;
+  Detail detail_;
   Verdict& verdict_;
 };
 
@@ -353,16 +366,13 @@ class Decision {
 
 Verdict decide(const Program& program, const Block& block, std::size_t row) {
   Verdict verdict;
-  decide(program, block, row, verdict);
+  decide(program, block, row, Detail::full, verdict);
   return verdict;
 }
 
-void decide(const Program& program, const Block& block, std::size_t row, Verdict& verdict) {
-  Decision(program, block, row, verdict).decide();
-}
-
-void decide_brief(const Program& program, const Block& block, std::size_t row, Verdict& verdict) {
-  Decision(program, block, row, verdict).decide_brief();
+void decide(const Program& program, const Block& block, std::size_t row, Detail detail,
+            Verdict& verdict) {
+  Decision(program, block, row, detail, verdict).decide();
 }
 
 }  // namespace heelrule

@@ -3,6 +3,7 @@
 
 #include "engine/model/verdict.hpp"
 #include "engine/scoring/block.hpp"
+#include "engine/scoring/detail.hpp"
 
 namespace heelrule {
 
@@ -11,11 +12,10 @@ namespace heelrule {
 /// what was missing) and the order of what is said.
 Verdict decide(const Program& program, const Block& block, std::size_t row);
 
-/// The same into a verdict of another row, whose memory is used again.
-void decide(const Program& program, const Block& block, std::size_t row, Verdict& verdict);
-
-/// The same as far as a brief report goes: score, grade and the musts that cap it, safety, cautions
-/// and referrals. Findings that have a part in none of these are left out of it: they read nothing.
-void decide_brief(const Program& program, const Block& block, std::size_t row, Verdict& verdict);
+/// The same as far as `detail` goes, into a verdict of another row, whose memory is used again.
+/// A finding of which nothing is said in that detail reads nothing; in brief, one that neither
+/// warns nor caps the grade is not judged.
+void decide(const Program& program, const Block& block, std::size_t row, Detail detail,
+            Verdict& verdict);
 
 }  // namespace heelrule

@@ -15,6 +15,19 @@ constexpr std::array<Side, 2> both_sides{Side::left, Side::right};
 std::size_t index_of(Side side) { return static_cast<std::size_t>(side); }
 
 bool warns(const SpokenWords& words) { return !words.caution.empty() || !words.referral.empty(); }
+bool advises(const SpokenWords& words) { return !words.advice.empty(); }
+
+Voice voice_of(const RuleProgram& rule) {
+  const auto any_band = [&](auto says) {
+    return std::any_of(rule.band_words.begin(), rule.band_words.end(), says);
+  };
+  Voice voice;
+  voice.warns_by_band = any_band(warns);
+  voice.advises_by_band = any_band(advises);
+  voice.warns = voice.warns_by_band || warns(rule.words);
+  voice.advises = voice.advises_by_band || advises(rule.words);
+  return voice;
+}
 
 class Lowering {
  public:
@@ -226,8 +239,7 @@ class Lowering {
     if (rule.caps) {
       contribution.cap = static_cast<std::int32_t>(*program_.rules.find_grade(rule.caps->value));
     }
-    contribution.warns = warns(prepared.words) ||
-                         std::any_of(prepared.band_words.begin(), prepared.band_words.end(), warns);
+    contribution.voice = voice_of(prepared);
     if (const auto& applies = applies_[index]) {
       begin(*applies);
       contribution.applies = lower_expression(*applies, Side::none);

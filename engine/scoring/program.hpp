@@ -64,6 +64,15 @@ struct Judgement {
 /// How a contribution's credits are joined.
 enum class Joining : std::uint8_t { single, worse, mean };
 
+/// Which words a contribution can bring up. Those of its rule are said where it does not pass in
+/// full, those of a band wherever a value lies in it.
+struct Voice {
+  bool warns = false;          ///< its rule or a band has a caution or a referral
+  bool warns_by_band = false;  ///< … a band has
+  bool advises = false;        ///< its rule or a band has advice
+  bool advises_by_band = false;
+};
+
 /// One share of the score: a rule, or one side of a rule whose sides count each.
 struct Contribution {
   std::uint32_t rule = 0;
@@ -73,7 +82,7 @@ struct Contribution {
   Register applies = no_register;  ///< none: it always applies
   double weight = 0;               ///< in thousandths
   std::int32_t cap = -1;           ///< of a must: the grade that remains; -1: no must
-  bool warns = false;              ///< its rule has a caution or a referral, or a band of it has
+  Voice voice;
 };
 
 /// Where to find a value on each side: [none, left, right].

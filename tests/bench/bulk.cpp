@@ -177,7 +177,7 @@ void hand_written(benchmark::State& state, const Given& given) {
 
 void grade(benchmark::State& state, const Given& given, Detail detail) {
   LineGrader grader(given.program, JsonLineReader(given.program.rules, "records"),
-                    VerdictLines(given.program, {}, detail), {detail == Detail::brief, false, {}, 0});
+                    VerdictLines(given.program, {}, detail), {detail, false, {}, 0});
   GradedLines graded;
   for (auto _ : state) {
     for (const std::string_view piece : given.pieces) {

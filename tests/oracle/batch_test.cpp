@@ -68,7 +68,7 @@ TEST_CASE("a verdict written over another is as one written anew") {
     fill_row(program, random_inspection(program.rules, dice), block, 1);
     evaluate(program, block);
     Verdict used = decide(program, block, 0);
-    decide(program, block, 1, used);
+    decide(program, block, 1, Detail::full, used);
     REQUIRE((used == decide(program, block, 1)));
   }
 }
