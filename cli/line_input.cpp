@@ -50,7 +50,7 @@ Parsed<std::unique_ptr<LineInput>> LineInput::open(const std::string& path) {
 }
 
 LineInput::LineInput(int descriptor, std::string name, std::optional<std::uint64_t> size)
-    : descriptor_(descriptor), name_(std::move(name)), size_(size), buffer_(piece_bytes) {}
+    : descriptor_(descriptor), name_(std::move(name)), size_(size) {}
 
 LineInput::~LineInput() {
   if (descriptor_ > STDERR_FILENO) {
@@ -58,8 +58,17 @@ LineInput::~LineInput() {
   }
 }
 
+// Drops the first of what is waiting.
+void LineInput::forget(std::size_t bytes) {
+  filled_ -= bytes;
+  std::memmove(memory_.data(), memory_.data() + bytes, filled_);
+}
+
 // Appends to what is waiting; false where nothing more comes.
 bool LineInput::read_more() {
+  if (memory_.size() < filled_ + piece_bytes + JsonLineReader::padding) {
+    memory_.resize(filled_ + piece_bytes + JsonLineReader::padding);
+  }
   while (!at_end_ && !Interruption::wanted()) {
     // A read that blocks would not see an interruption that another thread has caught.
     pollfd ready{descriptor_, POLLIN, 0};
@@ -68,9 +77,9 @@ bool LineInput::read_more() {
     }
     // One thread at a time reads on purpose: pieces keep their order, and poll said that this does
     // not wait. NOLINTNEXTLINE(clang-analyzer-unix.BlockInCriticalSection)
-    const ssize_t got = ::read(descriptor_, buffer_.data(), buffer_.size());
+    const ssize_t got = ::read(descriptor_, memory_.data() + filled_, piece_bytes);
     if (got > 0) {
-      waiting_.append(buffer_.data(), static_cast<std::size_t>(got));
+      filled_ += static_cast<std::size_t>(got);
       return true;
     }
     if (got < 0 && (errno == EINTR || errno == EAGAIN)) {
@@ -83,12 +92,11 @@ bool LineInput::read_more() {
 }
 
 std::string LineInput::take_line() {
-  while (waiting_.find('\n') == std::string::npos && waiting_.size() <= TreeLimits::bytes &&
-         read_more()) {
+  while (waiting().find('\n') == std::string::npos && filled_ <= TreeLimits::bytes && read_more()) {
   }
-  const std::size_t end = std::min(waiting_.find('\n'), waiting_.size());
-  std::string line = waiting_.substr(0, end);
-  waiting_.erase(0, end + 1);
+  const std::size_t end = std::min(waiting().find('\n'), filled_);
+  std::string line(waiting().substr(0, end));
+  forget(std::min(end + 1, filled_));
   ++lines_;
   if (line.ends_with('\r')) {
     line.pop_back();
@@ -97,39 +105,43 @@ std::string LineInput::take_line() {
 }
 
 void LineInput::drop_rest_of_line() {
-  waiting_.clear();
+  filled_ = 0;
   while (read_more()) {
-    const std::size_t end = waiting_.find('\n');
+    const std::size_t end = waiting().find('\n');
     if (end != std::string::npos) {
-      waiting_.erase(0, end + 1);
+      forget(end + 1);
       return;
     }
-    waiting_.clear();
+    filled_ = 0;
   }
 }
 
 bool LineInput::next(Chunk& chunk) {
   const std::lock_guard lock(busy_);
   std::size_t end = std::string::npos;
-  while (waiting_.size() < piece_bytes || (end = waiting_.rfind('\n')) == std::string::npos) {
-    if (waiting_.size() > TreeLimits::bytes || !read_more()) {
-      end = waiting_.rfind('\n');
+  while (filled_ < piece_bytes || (end = waiting().rfind('\n')) == std::string::npos) {
+    if (filled_ > TreeLimits::bytes || !read_more()) {
+      end = waiting().rfind('\n');
       break;
     }
   }
-  if (Interruption::wanted() || failure_ != 0 || waiting_.empty()) {
+  if (Interruption::wanted() || failure_ != 0 || filled_ == 0) {
     return false;
   }
   const bool is_cut = end == std::string::npos && !at_end_;
-  chunk.length = end == std::string::npos || at_end_ ? waiting_.size() : end + 1;
-  chunk.memory.assign(waiting_, 0, chunk.length);
-  chunk.memory.append(JsonLineReader::padding, '\0');
+  chunk.length = end == std::string::npos || at_end_ ? filled_ : end + 1;
   chunk.number = pieces_++;
   chunk.first_line = lines_ + 1;
-  lines_ += static_cast<std::uint64_t>(
-      std::count(chunk.memory.begin(),
-                 chunk.memory.begin() + static_cast<std::ptrdiff_t>(chunk.length), '\n'));
-  waiting_.erase(0, chunk.length);
+  lines_ +=
+      static_cast<std::uint64_t>(std::count(memory_.data(), memory_.data() + chunk.length, '\n'));
+  // The piece goes with the memory that it was read into; only the line that was begun is copied.
+  const std::string_view begun = waiting().substr(chunk.length);
+  if (chunk.memory.size() < begun.size()) {
+    chunk.memory.resize(begun.size());
+  }
+  std::copy(begun.begin(), begun.end(), chunk.memory.begin());
+  filled_ = begun.size();
+  chunk.memory.swap(memory_);
   if (is_cut) {
     ++lines_;
     drop_rest_of_line();
@@ -140,7 +152,7 @@ bool LineInput::next(Chunk& chunk) {
 void LineInput::stop() {
   const std::lock_guard lock(busy_);
   at_end_ = true;
-  waiting_.clear();
+  filled_ = 0;
 }
 
 }  // namespace heelrule

@@ -6,6 +6,7 @@
 #include <mutex>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/quantity/parsed.hpp"
@@ -17,8 +18,8 @@ namespace heelrule {
 struct Chunk {
   std::uint64_t number = 0;  ///< 0, 1, 2, … in the order of the input
   std::uint64_t first_line = 1;
-  std::string memory;      ///< the text, and the padding behind it
-  std::size_t length = 0;  ///< of the text
+  std::vector<char> memory;  ///< the text, and at least the padding behind it
+  std::size_t length = 0;    ///< of the text
 
   Lines lines() const { return {{memory.data(), length}, first_line}; }
 };
@@ -58,6 +59,8 @@ class LineInput {
  private:
   LineInput(int descriptor, std::string name, std::optional<std::uint64_t> size);
 
+  std::string_view waiting() const { return {memory_.data(), filled_}; }
+  void forget(std::size_t bytes);
   bool read_more();
   void drop_rest_of_line();
 
@@ -65,8 +68,8 @@ class LineInput {
   std::string name_;
   std::optional<std::uint64_t> size_;
   std::mutex busy_;
-  std::vector<char> buffer_;
-  std::string waiting_;  // read, and not handed out
+  std::vector<char> memory_;
+  std::size_t filled_ = 0;  // of it: read, and not handed out
   std::uint64_t pieces_ = 0;
   std::uint64_t lines_ = 0;
   int failure_ = 0;
