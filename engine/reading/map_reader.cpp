@@ -18,11 +18,13 @@ bool is_empty(const Node& node) {
 }  // namespace
 
 const Entry* probable_entry(const Node& map, std::string_view key) {
+  const auto written = std::find_if(map.entries.begin(), map.entries.end(),
+                                    [&](const Entry& entry) { return entry.key.value == key; });
+  if (written != map.entries.end()) {
+    return &*written;
+  }
   const Entry* meant = nullptr;
   for (const Entry& candidate : map.entries) {
-    if (candidate.key.value == key) {
-      return &candidate;
-    }
     Nearest nearest(candidate.key.value);
     nearest.offer(key);
     meant = nearest.found() && meant == nullptr ? &candidate : meant;
