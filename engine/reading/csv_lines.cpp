@@ -3,8 +3,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
+#include "engine/reading/json_scanner.hpp"
 #include "engine/reading/make_node.hpp"
 #include "engine/reading/read_inspection.hpp"
 #include "engine/reading/text_gate.hpp"
@@ -81,13 +83,81 @@ class RowTree {
   Node root_;
 };
 
+// Where the text of a head or shoe column goes.
+std::string* head_text(Inspection& head, std::string_view key) {
+  const std::array<std::pair<std::string_view, std::string*>, 7> places{
+      {{"client", &head.client},
+       {"date", &head.date},
+       {"observer", &head.observer},
+       {"note", &head.note},
+       {"rules", &head.rules},
+       {"label", &head.shoe_label},
+       {"marked", &head.shoe_marked}}};
+  const auto* const found = std::find_if(places.begin(), places.end(),
+                                         [&](const auto& place) { return place.first == key; });
+  return found == places.end() ? nullptr : found->second;
+}
+
 }  // namespace
 
 CsvLineReader::CsvLineReader(const RuleSet& rules, std::vector<CsvColumn> columns, std::string name)
-    : rules_(&rules), columns_(std::move(columns)), name_(std::move(name)) {}
+    : rules_(&rules), columns_(std::move(columns)), name_(std::move(name)), filler_(rules) {}
+
+// Reads a row in which no cell is in quotes or guarded and every value is plain; false where one is
+// not, and the row is of no use then.
+bool CsvLineReader::read_plain(std::string_view line, InspectionRow& row) {
+  if (!is_plainly_written(line) || line.find_first_of("\"'") != std::string_view::npos) {
+    return false;
+  }
+  filler_.start(row);
+  std::size_t begin = 0;
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    const bool is_last = i + 1 == columns_.size();
+    const std::size_t end = std::min(line.find(',', begin), line.size());
+    if (is_last != (end == line.size())) {
+      return false;
+    }
+    const std::string_view cell = line.substr(begin, end - begin);
+    if (!cell.empty() && !put_plain(columns_[i], cell, row.inspection)) {
+      return false;
+    }
+    begin = end + 1;
+  }
+  return true;
+}
+
+bool CsvLineReader::put_plain(const CsvColumn& column, std::string_view cell, Inspection& head) {
+  if (cell.front() == ' ' || cell.back() == ' ') {
+    return false;
+  }
+  switch (column.part) {
+    case CsvColumn::Part::head:
+    case CsvColumn::Part::shoe: {
+      std::string* const place = head_text(head, column.key);
+      if (place == nullptr || (place == &head.date && !is_date(cell))) {
+        return false;
+      }
+      place->assign(cell);
+      return true;
+    }
+    case CsvColumn::Part::value: {
+      const bool both = column.side == Side::none && has_sides(rules_->traits[column.trait].per);
+      return both ? filler_.plain_text(column.trait, Side::left, cell) &&
+                        filler_.plain_text(column.trait, Side::right, cell)
+                  : filler_.plain_text(column.trait, column.side, cell);
+    }
+    case CsvColumn::Part::note:
+    case CsvColumn::Part::confirmed:
+      break;
+  }
+  return false;
+}
 
 std::optional<LineFault> CsvLineReader::read(std::string_view line, std::uint64_t number,
-                                             InspectionRow& row) const {
+                                             InspectionRow& row) {
+  if (read_plain(line, row)) {
+    return std::nullopt;
+  }
   LineFault fault;
   const std::uint32_t source = fault.sources.add(name_, std::string(line), number);
   if (!passes_gate(line, source, fault.diagnostics)) {

@@ -10,6 +10,7 @@
 #include "engine/model/inspection_row.hpp"
 #include "engine/model/rule_set.hpp"
 #include "engine/reading/line_fault.hpp"
+#include "engine/reading/row_filler.hpp"
 #include "engine/reading/tree.hpp"
 #include "engine/source/checked.hpp"
 
@@ -42,21 +43,24 @@ Checked<std::vector<CsvColumn>> read_csv_header(const Sources& sources, std::uin
 /// Reads rows of a table one by one. An empty cell is nothing at all. Repeats of a measure stand in
 /// one cell, as in `246; 247; 246 mm`, and so do the fibres of a blend: `cotton 80 %; elastane 20
 /// %`. A row is made into the record that it stands for and read as one, so that it means the same,
-/// and its faults are told in the same words.
+/// and its faults are told in the same words; only a row of plain values goes a shorter way.
 class CsvLineReader {
  public:
   /// `name` is what messages call the file. `rules` must outlive this object.
   CsvLineReader(const RuleSet& rules, std::vector<CsvColumn> columns, std::string name);
 
   /// Reads a line (without its line break) into `row`, or tells what is wrong with it. `number` is
-  /// the line's number in its file.
-  std::optional<LineFault> read(std::string_view line, std::uint64_t number,
-                                InspectionRow& row) const;
+  /// the line's number in its file; `JsonScanner::padding` bytes must be readable behind the line.
+  std::optional<LineFault> read(std::string_view line, std::uint64_t number, InspectionRow& row);
 
  private:
+  bool read_plain(std::string_view line, InspectionRow& row);
+  bool put_plain(const CsvColumn& column, std::string_view cell, Inspection& head);
+
   const RuleSet* rules_;
   std::vector<CsvColumn> columns_;
   std::string name_;
+  RowFiller filler_;
 };
 
 }  // namespace heelrule
