@@ -1,9 +1,12 @@
-"""Makes up records of the thirty traits, one a line: records.py COUNT [SEED].
+"""Makes up records of the thirty traits, one a line: records.py COUNT [SEED] [--table].
+
+With --table they are rows of a table with a column for each side; notes are left out there.
 
 The same count and seed give the same bytes everywhere. About one value in thirty is missing or not
 seen, one record in twenty has a note, and one line is about a kilobyte. Nobody's feet are meant.
 """
 
+import csv
 import json
 import random
 import sys
@@ -64,11 +67,37 @@ def record(number, chance):
     }
 
 
-def main(count, seed):
+def columns():
+    """Trait and side of each column that holds a value."""
+    for name, has_sides, *_ in thirty.recorded():
+        yield from ((name, side) for side in (("left", "right") if has_sides else ("",)))
+
+
+def cell(value, side):
+    if isinstance(value, dict):
+        value = value.get(side or "value", value.get("value", ""))
+    return value
+
+
+def row(one):
+    head = one["inspection"]
+    return [head["client"], head["date"], head["observer"], head["shoe"]["label"]] + \
+        [cell(one["found"].get(name, ""), side) for name, side in columns()]
+
+
+def main(count, seed, as_table):
     chance = random.Random(seed)
+    table = csv.writer(sys.stdout, lineterminator="\n")
+    if as_table:
+        table.writerow(["client", "date", "observer", "shoe"] + [".".join(filter(None, one)) for one in columns()])
     for number in range(1, count + 1):
-        print(json.dumps(record(number, chance), ensure_ascii=False, separators=(",", ":")))
+        one = record(number, chance)
+        if as_table:
+            table.writerow(row(one))
+        else:
+            print(json.dumps(one, ensure_ascii=False, separators=(",", ":")))
 
 
 if __name__ == "__main__":
-    main(int(sys.argv[1]), int(sys.argv[2]) if len(sys.argv) > 2 else 20261103)
+    numbers = [int(argument) for argument in sys.argv[1:] if argument != "--table"]
+    main(numbers[0], numbers[1] if len(numbers) > 1 else 20261103, "--table" in sys.argv)
