@@ -147,12 +147,12 @@ class Summary {
 
 std::string summary_page(const Program& program, const std::vector<SummaryEntry>& entries,
                          const PageWishes& wishes) {
-  Summary summary(program, entries, fallback_order(wishes.languages, program.rules));
+  const std::vector<std::string> languages = fallback_order(wishes.languages, program.rules);
+  Summary summary(program, entries, languages);
   PageFrame frame;
-  frame.title =
-      fmt::format("{} · {} records", program.rules.title.in(wishes.languages), entries.size());
-  frame.running_left = std::string(program.rules.title.in(wishes.languages));
+  frame.running_left = program.rules.title.in(languages);
   frame.running_right = fmt::format("{} records", entries.size());
+  frame.title = fmt::format("{} · {}", frame.running_left, frame.running_right);
   frame.kind = "summary";
   frame.body = *fill_template(summary_template(), summary.data());
   frame.last = summary.last();
