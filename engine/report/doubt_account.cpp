@@ -57,8 +57,10 @@ class DoubtAccountant {
     if (chance == 1) {
       return fmt::format("Whatever the doubt of the readings, the grade is {}.", name);
     }
-    return fmt::format("By the doubt of the readings the grade is {} with a chance of {}.", name,
-                       chance_words(chance, clear_from()));
+    return fmt::format(
+        "The grade takes the readings as they were recorded. By how exactly they can be read, "
+        "it is {} with a chance of {}.",
+        name, chance_words(chance, clear_from()));
   }
 
   void tell_chances() {

@@ -55,7 +55,9 @@ TEST_CASE("a finding says how sure it is, what it may be instead, and with what 
 
 TEST_CASE("what to read again and how little would move the grade is said in sentences") {
   const DoubtAccount account = told(gap("{gap: {left: 9 mm, right: 12.5 mm}}"));
-  CHECK(account.grade.starts_with("By the doubt of the readings the grade is unfit with a chance"));
+  CHECK(account.grade.starts_with(
+      "The grade takes the readings as they were recorded. By how exactly they can be read, it is "
+      "unfit with a chance of "));
   CHECK(account.take_again_first.starts_with("Take this reading again first: \"Gap (left)\"."));
   CHECK(account.fewest ==
         "One reading a little off would make the grade sound: \"Gap (left)\", 11 mm in place of 9 "

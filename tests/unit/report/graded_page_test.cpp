@@ -199,7 +199,7 @@ std::string doubted_page(ReportReader reader, const std::string& more = "") {
 
 TEST_CASE("an assessor reads how sure the grade is, in words and as a bar") {
   const std::string text = doubted_page(ReportReader::assessor);
-  CHECK(holds(text, "By the doubt of the readings the grade is good with a chance of 84 %."));
+  CHECK(holds(text, "By how exactly they can be read, it is good with a chance of 84 %."));
   CHECK(holds(text, ">poor 16 %; good 84 %.</desc>"));
   CHECK(holds(text, "Take this reading again first: &quot;Length of the foot (right)&quot;."));
   CHECK(holds(text, "One reading a little off would make the grade poor:"));
