@@ -79,20 +79,21 @@ class ClassPage {
     std::vector<std::string> said;
     said.reserve(story_.agreement.apart.size());
     for (const StandsApart& one : story_.agreement.apart) {
-      said.push_back(page_quotes(apart_words(story_, one)));
+      said.push_back(apart_words(story_, one));
     }
-    data_.each("apart", or_else(std::move(said), "Nobody stands apart from the others."));
+    data_.each("apart", or_else(page_quotes(said), "Nobody stands apart from the others."));
     said = {};
     for (const Confusing& one : story_.agreement.confusing) {
-      said.push_back(page_quotes(confusing_words(story_, one)));
+      said.push_back(confusing_words(story_, one));
     }
-    data_.each("confusing", or_else(std::move(said), "No question confuses the class as a whole."));
+    data_.each("confusing",
+               or_else(page_quotes(said), "No question confuses the class as a whole."));
     said = {};
     for (const SplitShoe& one : story_.agreement.split) {
-      said.push_back(page_quotes(split_words(story_, one)));
+      said.push_back(split_words(story_, one));
     }
     data_.each("split",
-               or_else(std::move(said),
+               or_else(page_quotes(said),
                        "On each shoe at least half of all pairs of students give the same grade."));
   }
 
@@ -111,9 +112,7 @@ class ClassPage {
       if (!lines.empty()) {
         PageData& one = data_.add("remarks");
         one.words("title", topic_title(story_, topic.rated.topic));
-        for (const std::string& line : lines) {
-          one.add("lines").words("words", page_quotes(line));
-        }
+        one.each("lines", page_quotes(lines));
         any = true;
       }
     }

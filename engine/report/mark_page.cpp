@@ -13,6 +13,7 @@
 #include "engine/report/fill_template.hpp"
 #include "engine/report/page_data.hpp"
 #include "engine/report/page_frame.hpp"
+#include "engine/report/page_quotes.hpp"
 
 namespace heelrule {
 
@@ -147,7 +148,7 @@ class StudentPage {
     mark();
     faults("critical", story_.mark.critical.faults, critical_words);
     faults("edge", story_.mark.critical.on_the_edge, edge_words);
-    data_.each("verdict", verdict_sentences(story_));
+    data_.each("verdict", page_quotes(verdict_sentences(story_)));
     attribution();
     items("lessons", is_fault);
     items("within", [](Likeness likeness) { return likeness == Likeness::within; });
@@ -162,7 +163,7 @@ class StudentPage {
   void mark() {
     const Mark& mark = story_.mark;
     data_.words("mark", mark.mark ? story_.marking.marks[*mark.mark].name : "no mark");
-    data_.each("mark_says", mark_sentences(story_));
+    data_.each("mark_says", page_quotes(mark_sentences(story_)));
     if (mark.points) {
       data_.markup("mark_picture", draw(mark_ruler(story_)));
     }
@@ -172,7 +173,7 @@ class StudentPage {
   void faults(std::string_view list, const std::vector<CriticalFault>& all, Words words) {
     data_.fact(fmt::format("any_{}", list), !all.empty());
     for (const CriticalFault& fault : all) {
-      data_.add(list).words("words", words(story_, fault));
+      data_.add(list).words("words", page_quotes(words(story_, fault)));
     }
   }
 
@@ -193,7 +194,7 @@ class StudentPage {
       entry.words("title", one.title);
       entry.words("outcome", in_words(one.likeness));
       entry.words("weight", one.weight > 0 ? with_places(one.weight, 1) : "");
-      entry.words("says", one.says);
+      entry.words("says", page_quotes(one.says));
       entry.words("panel", one.panel);
       entry.words("how", one.how);
       entry.markup("picture", reading_ruler(story_, story_.mark.comparisons[one.comparison]));

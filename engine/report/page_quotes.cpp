@@ -19,4 +19,13 @@ std::string page_quotes(std::string_view sentence) {
   return quoted.append(sentence);
 }
 
+std::vector<std::string> page_quotes(const std::vector<std::string>& sentences) {
+  std::vector<std::string> quoted;
+  quoted.reserve(sentences.size());
+  for (const std::string& sentence : sentences) {
+    quoted.push_back(page_quotes(sentence));
+  }
+  return quoted;
+}
+
 }  // namespace heelrule

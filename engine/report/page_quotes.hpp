@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace heelrule {
 
@@ -11,5 +12,8 @@ namespace heelrule {
 ///
 ///     mix up `firm` and `soft`  ->  mix up ‘firm’ and ‘soft’
 std::string page_quotes(std::string_view sentence);
+
+/// Each of the sentences so.
+std::vector<std::string> page_quotes(const std::vector<std::string>& sentences);
 
 }  // namespace heelrule

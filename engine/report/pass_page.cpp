@@ -32,9 +32,7 @@ class PassPage {
     }
     const std::vector<std::string> said = pass_remarks(sheet_, marks_);
     data_.fact("has_said", !said.empty());
-    for (const std::string& one : said) {
-      data_.add("said").words("words", page_quotes(one));
-    }
+    data_.each("said", page_quotes(said));
     PageFrame frame;
     frame.title = title;
     frame.running_left = title;

@@ -10,6 +10,8 @@ TEST_CASE("names between backquotes stand between quotes on a page") {
   CHECK(page_quotes("`firm`") == "‘firm’");
   CHECK(page_quotes("nothing to mark") == "nothing to mark");
   CHECK(page_quotes("").empty());
+  CHECK(page_quotes(std::vector<std::string>{"`firm`", "soft"}) ==
+        std::vector<std::string>{"‘firm’", "soft"});
 }
 
 TEST_CASE("a backquote without its partner stays") {
