@@ -34,8 +34,8 @@ data as_data(const PageData& page) {
 // the most that it can write by itself.
 class BoundedContext : public Context {
  public:
-  BoundedContext(const data* root, std::size_t template_bytes)
-      : Context(root), template_bytes_(template_bytes) {}
+  BoundedContext(const data* root, const data* parts, std::size_t template_bytes)
+      : Context(root), parts_(parts), template_bytes_(template_bytes) {}
 
   void push(const data* entry) override {
     spend(template_bytes_);
@@ -50,14 +50,14 @@ class BoundedContext : public Context {
     return found;
   }
 
-  // A template is one file.
-  const data* get_partial(const std::string&) const override { return nullptr; }
+  const data* get_partial(const std::string& name) const override { return parts_->get(name); }
 
   bool is_spent() const { return spent_ > most_page_bytes; }
 
  private:
   void spend(std::size_t bytes) const { spent_ += bytes; }
 
+  const data* parts_;
   std::size_t template_bytes_;
   mutable std::size_t spent_ = 0;
 };
@@ -73,14 +73,19 @@ struct Written {
 
 }  // namespace
 
-Parsed<std::string> fill_template(std::string_view text, const PageData& data) {
+Parsed<std::string> fill_template(std::string_view text, const PageData& data,
+                                  std::initializer_list<TemplatePart> parts) {
   kainjow::mustache::mustache filled{std::string(text)};
   if (!filled.is_valid()) {
     return Problem{"the template cannot be read: " + filled.error_message(), ""};
   }
   filled.set_custom_escape([](const std::string& escaped) { return escaped; });
   const kainjow::mustache::data root = as_data(data);
-  BoundedContext context(&root, text.size());
+  kainjow::mustache::data known(kainjow::mustache::data::type::object);
+  for (const TemplatePart& part : parts) {
+    known.set(std::string(part.name), std::string(part.text));
+  }
+  BoundedContext context(&root, &known, text.size());
   Written written;
   filled.render(context, written);
   if (context.is_spent()) {

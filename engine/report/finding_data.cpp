@@ -4,21 +4,17 @@
 
 #include <utility>
 
+#include "engine/model/same_finding.hpp"
 #include "engine/report/finding_ruler.hpp"
 #include "engine/report/verdict_words.hpp"
 
 namespace heelrule {
 namespace {
 
-// By its rule and side: two records need not have the same findings in number.
-std::optional<DoubtedFinding> same_finding(const GradedRecord& record, const Finding& finding) {
-  for (std::size_t i = 0; i < record.verdict.findings.size(); ++i) {
-    const Finding& other = record.verdict.findings[i];
-    if (other.rule == finding.rule && other.side == finding.side) {
-      return DoubtedFinding{other, record.doubt ? &record.doubt->findings[i] : nullptr};
-    }
-  }
-  return std::nullopt;
+// A finding of the record with its doubt, where that is known.
+DoubtedFinding with_doubt(const GradedRecord& record, const Finding& finding) {
+  const auto place = static_cast<std::size_t>(&finding - record.verdict.findings.data());
+  return {finding, record.doubt ? &record.doubt->findings[place] : nullptr};
 }
 
 std::optional<Ruler> ruler_of(const ReportSubject& subject, const FindingAccount& told) {
@@ -26,13 +22,12 @@ std::optional<Ruler> ruler_of(const ReportSubject& subject, const FindingAccount
   const Finding& finding = record.verdict.findings[told.finding];
   std::optional<DoubtedFinding> earlier;
   if (subject.earlier != nullptr) {
-    if (const auto before = same_finding(*subject.earlier, finding)) {
-      earlier.emplace(*before);
+    if (const Finding* before = same_finding(subject.earlier->verdict, finding)) {
+      earlier.emplace(with_doubt(*subject.earlier, *before));
     }
   }
-  const FindingDoubt* doubt = record.doubt ? &record.doubt->findings[told.finding] : nullptr;
   return finding_ruler(subject.program, ruler_id(told.finding), told.title,
-                       DoubtedFinding{finding, doubt}, earlier);
+                       with_doubt(record, finding), earlier);
 }
 
 // How a trait that was worked out came about: its name and its formula.

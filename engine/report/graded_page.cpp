@@ -14,6 +14,7 @@ namespace heelrule {
 std::string_view assessor_template();
 std::string_view client_template();
 std::string_view report_head_template();
+std::string_view since_template();
 std::string_view student_template();
 
 namespace {
@@ -61,8 +62,9 @@ Parsed<std::string> graded_page(const Program& program, const GradedRecord& reco
   }
   const ReportSubject subject{program, record, earlier, told, doubt ? &*doubt : nullptr, languages};
   const PageData data = report_data(subject);
-  auto body = wishes.body ? school_body(*wishes.body, data)
-                          : fill_template(template_for(wishes.reader), data);
+  auto body = wishes.body
+                  ? school_body(*wishes.body, data)
+                  : fill_template(template_for(wishes.reader), data, {{"since", since_template()}});
   if (!body) {
     return body.problem();
   }

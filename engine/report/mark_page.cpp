@@ -14,9 +14,13 @@
 #include "engine/report/page_data.hpp"
 #include "engine/report/page_frame.hpp"
 #include "engine/report/page_quotes.hpp"
+#include "engine/report/safety_parts.hpp"
+#include "engine/report/verdict_words.hpp"
 
 namespace heelrule {
 
+std::string_view mark_head_template();
+std::string_view mark_head_template();
 std::string_view mark_page_template();
 std::string_view mark_overview_template();
 
@@ -102,16 +106,6 @@ IntervalRows share_rows(const MarkStory& story) {
   return picture;
 }
 
-PageFrame frame_of(const MarkStory& story, std::string title, std::string running_right) {
-  PageFrame frame;
-  frame.title = std::move(title);
-  frame.running_left = std::string(story.program.rules.title.in(story.languages));
-  frame.running_right = std::move(running_right);
-  frame.kind = "marking";
-  frame.own_style = whole_words;
-  return frame;
-}
-
 void add_subject(const MarkStory& story, PageData& data) {
   const RuleSet& rules = story.program.rules;
   std::vector<std::string> parts;
@@ -130,10 +124,27 @@ void add_subject(const MarkStory& story, PageData& data) {
   data.each("head", parts);
 }
 
-void add_refers(const MarkStory& story, PageData& data) {
+// Which mark it is, of what, and whom the client is to see first.
+std::string head(const MarkStory& story, std::string_view title) {
+  PageData data;
+  data.words("title", title);
+  add_subject(story, data);
   const std::vector<std::string> refers = referrals_first(story);
   data.each("refers", refers);
   data.fact("any_refers", !refers.empty());
+  return *fill_template(mark_head_template(), data);
+}
+
+PageFrame frame_of(const MarkStory& story, std::string title, std::string running_right) {
+  PageFrame frame;
+  frame.head = head(story, title);
+  frame.title = std::move(title);
+  frame.running_left = std::string(story.program.rules.title.in(story.languages));
+  frame.running_right = std::move(running_right);
+  frame.kind = "marking";
+  frame.last = last_part(mark_cautions(story));
+  frame.own_style = whole_words;
+  return frame;
 }
 
 class StudentPage {
@@ -142,9 +153,6 @@ class StudentPage {
 
   std::string write() {
     const std::string title = fmt::format("Mark of {}", student_name(story_.record, place_));
-    data_.words("title", title);
-    add_subject(story_, data_);
-    add_refers(story_, data_);
     mark();
     faults("critical", story_.mark.critical.faults, critical_words);
     faults("edge", story_.mark.critical.on_the_edge, edge_words);
@@ -153,7 +161,6 @@ class StudentPage {
     items("lessons", is_fault);
     items("within", [](Likeness likeness) { return likeness == Likeness::within; });
     items("not_held", [](Likeness likeness) { return likeness == Likeness::not_held; });
-    data_.each("cautions", mark_cautions(story_));
     PageFrame frame = frame_of(story_, title, student_name(story_.record, place_));
     frame.body = *fill_template(mark_page_template(), data_);
     return framed_page(frame);
@@ -206,10 +213,6 @@ class StudentPage {
   PageData data_;
 };
 
-std::string grade_name(const MarkStory& story, const Verdict& verdict) {
-  return verdict.grade ? story.program.rules.grades[*verdict.grade].name.value : "none";
-}
-
 std::string_view sign_of(Likeness likeness) {
   switch (likeness) {
     case Likeness::right:
@@ -235,9 +238,6 @@ class Overview {
 
   std::string write() {
     const MarkStory& any = stories_.front();
-    data_.words("title", "Marks of all records");
-    add_subject(any, data_);
-    add_refers(any, data_);
     for (std::size_t i = 0; i < stories_.size(); ++i) {
       add_row(i);
       data_.add("students").words("words", student_name(stories_[i].record, i));
@@ -246,7 +246,6 @@ class Overview {
     for (std::size_t item = 0; item < any.reference.items.size(); ++item) {
       add_question(item);
     }
-    data_.each("cautions", mark_cautions(any));
     PageFrame frame =
         frame_of(any, "Marks of all records", fmt::format("{} records", stories_.size()));
     frame.body = *fill_template(mark_overview_template(), data_);
@@ -262,9 +261,9 @@ class Overview {
     row.words("file", files_[place]);
     row.words("mark", mark.mark ? story.marking.marks[*mark.mark].name : "no mark");
     row.words("points", mark_points_words(story));
-    row.words("grade", grade_name(story, mark.verdict));
+    row.words("grade", grade_words(story.program, mark.verdict));
     row.fact("differs", mark.verdict.grade != story.reference.verdict.grade);
-    row.words("expected", grade_name(story, story.reference.verdict));
+    row.words("expected", grade_words(story.program, story.reference.verdict));
     row.words("counts", count_words(mark));
     for (const CriticalFault& fault : mark.critical.faults) {
       row.add("critical").words("words", critical_title(story, fault));

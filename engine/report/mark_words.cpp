@@ -103,10 +103,6 @@ std::string question_words(const MarkStory& story, std::size_t question) {
   return std::string(story.program.rules.traits[trait].ask.in(story.languages));
 }
 
-std::string grade_words(const MarkStory& story, const Verdict& verdict) {
-  return verdict.grade ? story.program.rules.grades[*verdict.grade].name.value : "none";
-}
-
 std::vector<std::size_t> failed_musts(const Verdict& verdict) {
   std::vector<std::size_t> rules;
   for (const Finding& finding : verdict.findings) {
@@ -351,14 +347,7 @@ std::string edge_words(const MarkStory& story, const CriticalFault& fault) {
 std::vector<std::string> referrals_first(const MarkStory& story) {
   const Verdict& verdict = story.reference.verdict;
   const Account told = account(story.program, story.reference.inspection, verdict, story.languages);
-  std::vector<std::string> said;
-  for (const SafetyAccount* answer : answered_with(Answered::yes, told, verdict)) {
-    said.push_back(fmt::format("{} Yes. {}", answer->question, answer->referral));
-  }
-  for (const Said& one : told.referrals) {
-    said.push_back(fmt::format("{}: {}", one.title, one.words));
-  }
-  return said;
+  return referral_sentences(told, verdict);
 }
 
 std::string mark_points_words(const MarkStory& story) {
@@ -397,11 +386,11 @@ std::vector<std::string> verdict_sentences(const MarkStory& story) {
   const Verdict& yours = story.mark.verdict;
   const Verdict& theirs = story.reference.verdict;
   std::vector<std::string> said;
-  const std::string grade = grade_words(story, yours);
-  said.push_back(grade == grade_words(story, theirs)
+  const std::string_view grade = grade_words(story.program, yours);
+  said.push_back(grade == grade_words(story.program, theirs)
                      ? fmt::format("By your record the grade is `{}`, as by the reference.", grade)
                      : fmt::format("By your record the grade is `{}`, and by the reference `{}`.",
-                                   grade, grade_words(story, theirs)));
+                                   grade, grade_words(story.program, theirs)));
   const auto points = [&](const Verdict& verdict) {
     const std::string words = points_words(story.program, verdict);
     return words.empty() ? "–" : words;

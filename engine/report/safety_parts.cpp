@@ -62,4 +62,10 @@ std::string last_part(const ReportSubject& subject) {
   return *fill_template(last_part_template(), data);
 }
 
+std::string last_part(const std::vector<std::string>& usual_cautions) {
+  PageData data;
+  data.each("usual", usual_cautions);
+  return *fill_template(last_part_template(), data);
+}
+
 }  // namespace heelrule

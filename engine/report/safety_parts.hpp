@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "engine/report/report_subject.hpp"
 
@@ -14,5 +15,8 @@ std::string first_part(const ReportSubject& subject);
 
 /// Markup that comes last: the cautions of what was found, and the usual ones.
 std::string last_part(const ReportSubject& subject);
+
+/// The same of a page that is about no single record: the usual cautions alone.
+std::string last_part(const std::vector<std::string>& usual_cautions);
 
 }  // namespace heelrule

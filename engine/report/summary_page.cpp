@@ -42,11 +42,7 @@ class Summary {
     return data;
   }
 
-  std::string last() const {
-    const GradedRecord none{{}, {}};
-    const Account words = account(program_, none.inspection, none.verdict, languages_);
-    return last_part({program_, none, nullptr, words, nullptr, languages_});
-  }
+  std::string last() const { return last_part(usual_cautions(program_.rules, languages_)); }
 
  private:
   static std::string name_of(const Inspection& inspection, std::size_t place) {
@@ -66,13 +62,7 @@ class Summary {
       PageData& row = data.add("referred");
       row.words("name", name_of(inspection, i));
       row.words("file", entries_[i].file);
-      for (const SafetyAccount* answer : answered_with(Answered::yes, told, verdict)) {
-        row.add("reasons").words("words",
-                                 fmt::format("{} Yes. {}", answer->question, answer->referral));
-      }
-      for (const Said& said : told.referrals) {
-        row.add("reasons").words("words", fmt::format("{}: {}", said.title, said.words));
-      }
+      row.each("reasons", referral_sentences(told, verdict));
     }
     data.fact("any_referred", any);
   }
@@ -103,7 +93,7 @@ class Summary {
       row.words("shoe", inspection.shoe_label);
       row.words("observer", inspection.observer);
       row.words("date", inspection.date);
-      row.words("grade", verdict.grade ? program_.rules.grades[*verdict.grade].name.value : "none");
+      row.words("grade", grade_words(program_, verdict));
       row.fact("provisional", verdict.grade && !verdict.stands);
       row.words("points", verdict.score.points() ? points_and_reach(program_, verdict) : "");
       row.fact("refers", verdict.refers());

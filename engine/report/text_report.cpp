@@ -92,13 +92,11 @@ class TextWriter {
     if (verdict_.refers()) {
       page_.heading("See a licensed practitioner first", Tone::urgent);
       for (const SafetyAccount* told : answered(Answered::yes)) {
-        page_.item(fmt::format("{} Yes{}. {}", told->question,
-                               told->sides.empty() ? "" : fmt::format(", {}", told->sides),
-                               told->referral));
+        page_.item(referral_sentence(*told));
         notes(told->notes);
       }
       for (const Said& said : account_.referrals) {
-        page_.item(fmt::format("{}: {}", said.title, said.words));
+        page_.item(referral_sentence(said));
       }
     }
     const auto open = answered(Answered::not_at_all);

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/model/same_finding.hpp"
 #include "engine/quantity/settle.hpp"
 #include "engine/report/value_words.hpp"
 #include "engine/report/verdict_words.hpp"
@@ -52,8 +53,8 @@ class Comparison {
   }
 
  private:
-  std::string grade_of(const Verdict& verdict) const {
-    return verdict.grade ? subject_.program.rules.grades[*verdict.grade].name.value : "none";
+  std::string_view grade_of(const Verdict& verdict) const {
+    return grade_words(subject_.program, verdict);
   }
 
   std::vector<std::string> failed_musts(const Verdict& verdict) const {
@@ -78,8 +79,8 @@ class Comparison {
   }
 
   std::string why() const {
-    const std::string before = grade_of(then_.verdict);
-    const std::string after = grade_of(now_.verdict);
+    const std::string_view before = grade_of(then_.verdict);
+    const std::string_view after = grade_of(now_.verdict);
     std::string words = before == after
                             ? fmt::format("The grade is {}, as it was.", after)
                             : fmt::format("The grade went from {} to {}.", before, after);
@@ -98,22 +99,13 @@ class Comparison {
     return words;
   }
 
-  const Finding* before(const Finding& finding) const {
-    for (const Finding& other : then_.verdict.findings) {
-      if (other.rule == finding.rule && other.side == finding.side) {
-        return &other;
-      }
-    }
-    return nullptr;
-  }
-
   // What was seen at one date alone has not moved; it is counted.
   void add_moved() {
     std::vector<MovedFinding> moved;
     std::size_t seen_once = 0;
     for (std::size_t i = 0; i < now_.verdict.findings.size(); ++i) {
       const Finding& finding = now_.verdict.findings[i];
-      const Finding* other = before(finding);
+      const Finding* other = same_finding(then_.verdict, finding);
       if (other == nullptr || is_judged(other->status) != is_judged(finding.status)) {
         ++seen_once;
       } else if (other->status != finding.status || other->credit != finding.credit) {

@@ -28,6 +28,30 @@ std::string_view other_rules(const Program& program, const Inspection& inspectio
              : std::string_view(inspection.rules);
 }
 
+std::string referral_sentence(const SafetyAccount& told) {
+  return fmt::format("{} Yes{}{}. {}", told.question, told.sides.empty() ? "" : ", ", told.sides,
+                     told.referral);
+}
+
+std::string referral_sentence(const Said& said) {
+  return fmt::format("{}: {}", said.title, said.words);
+}
+
+std::vector<std::string> referral_sentences(const Account& account, const Verdict& verdict) {
+  std::vector<std::string> sentences;
+  for (const SafetyAccount* told : answered_with(Answered::yes, account, verdict)) {
+    sentences.push_back(referral_sentence(*told));
+  }
+  for (const Said& said : account.referrals) {
+    sentences.push_back(referral_sentence(said));
+  }
+  return sentences;
+}
+
+std::string_view grade_words(const Program& program, const Verdict& verdict) {
+  return verdict.grade ? std::string_view(program.rules.grades[*verdict.grade].name.value) : "none";
+}
+
 std::string points_words(const Program& program, const Verdict& verdict) {
   const auto points = verdict.score.points();
   return points ? score_words(*points, program.grade_bounds) : "";

@@ -22,6 +22,17 @@ std::vector<const SafetyAccount*> answered_with(Answered how, const Account& acc
 /// empty text.
 std::string_view other_rules(const Program& program, const Inspection& inspection);
 
+/// What sends a client to a licensed practitioner, as sentences: `Are the feet numb? Yes, left. See
+/// …` of an answer, and `Falls within a year: After a fall, see …` of a finding.
+std::string referral_sentence(const SafetyAccount& told);
+std::string referral_sentence(const Said& said);
+
+/// All of them: those of answers first.
+std::vector<std::string> referral_sentences(const Account& account, const Verdict& verdict);
+
+/// The name of the grade that was given, or `none`.
+std::string_view grade_words(const Program& program, const Verdict& verdict);
+
 /// `Score 56.7 of 100; with what was not seen it can lie from 46.4 to 64.5.` Precondition:
 /// something was seen.
 std::string score_sentence(const Program& program, const Verdict& verdict);

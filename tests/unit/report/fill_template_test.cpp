@@ -29,6 +29,15 @@ TEST_CASE("braces inside words are words") {
   CHECK(*fill_template("{{note}}", data) == "{{note}}");
 }
 
+TEST_CASE(
+    "a part stands in its place with the names around it, and one that is not known does not") {
+  PageData data;
+  data.each("notes", {"one", "two"});
+  const std::string text = "{{#notes}}{{> note}}{{/notes}}{{> nothing}}";
+  CHECK(*fill_template(text, data, {{"note", "[{{words}}]"}}) == "[one][two]");
+  CHECK(fill_template(text, data)->empty());
+}
+
 TEST_CASE("a template that is none is a problem") {
   CHECK(fill_template("{{#a}}", PageData())
             .problem()
