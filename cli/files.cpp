@@ -14,6 +14,7 @@
 #include <system_error>
 
 #include "cli/descriptor.hpp"
+#include "cli/refusal.hpp"
 #include "engine/reading/tree.hpp"
 
 namespace heelrule {
@@ -61,7 +62,7 @@ Parsed<std::string> read_file(const std::string& path) {
     return Problem{fmt::format("`{}` is a folder", path), "name a file in it"};
   }
   if (!S_ISREG(status.st_mode)) {
-    return Problem{fmt::format("`{}` is no regular file", path), "name a file"};
+    return is_no_file(path);
   }
   return read_all(path, file.number());
 }

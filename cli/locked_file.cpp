@@ -1,16 +1,15 @@
 #include "cli/locked_file.hpp"
 
 #include <fcntl.h>
-#include <fmt/format.h>
 #include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
-#include <cstring>
 #include <utility>
 
 #include "cli/files.hpp"
+#include "cli/refusal.hpp"
 
 namespace heelrule {
 namespace {
@@ -18,10 +17,7 @@ namespace {
 constexpr mode_t owner_alone = 0600;
 
 Problem cannot_open(const std::string& path, int reason) {
-  if (reason == ELOOP) {
-    return {fmt::format("`{}` is a link", path), "name the file itself"};
-  }
-  return {fmt::format("cannot write `{}`: {}", path, std::strerror(reason)), ""};
+  return reason == ELOOP ? is_a_link(path) : cannot_write(path, reason);
 }
 
 // Whether the open file is still the one that has this name: whoever had it before may have put it
@@ -48,7 +44,7 @@ LockedFile open_locked(const std::string& path) {
       return {Descriptor(), false, cannot_open(path, errno)};
     }
     if (!S_ISREG(status.st_mode)) {
-      return {Descriptor(), false, {fmt::format("`{}` is no regular file", path), "name a file"}};
+      return {Descriptor(), false, is_no_file(path)};
     }
     if (::flock(file.number(), LOCK_EX | LOCK_NB) != 0) {
       return {Descriptor(), errno == EWOULDBLOCK, cannot_open(path, errno)};

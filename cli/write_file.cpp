@@ -13,15 +13,12 @@
 #include "cli/descriptor.hpp"
 #include "cli/files.hpp"
 #include "cli/locked_file.hpp"
+#include "cli/refusal.hpp"
 
 namespace heelrule {
 namespace {
 
 constexpr mode_t owner_alone = 0600;
-
-Problem cannot_write(const std::string& path, int reason) {
-  return {fmt::format("cannot write `{}`: {}", path, std::strerror(reason)), ""};
-}
 
 Problem is_there(const std::string& path) {
   return {fmt::format("`{}` is there already", path), "write `--replace` to write over it"};
@@ -99,10 +96,10 @@ Problem refuse_target(const std::string& path, Existing existing) {
     return errno == ENOENT ? Problem{} : cannot_write(path, errno);
   }
   if (S_ISLNK(status.st_mode)) {
-    return {fmt::format("`{}` is a link", path), "name the file itself"};
+    return is_a_link(path);
   }
   if (!S_ISREG(status.st_mode)) {
-    return {fmt::format("`{}` is no regular file", path), "name a file"};
+    return is_no_file(path);
   }
   return existing == Existing::keep ? is_there(path) : Problem{};
 }
