@@ -43,20 +43,24 @@ class Sheet {
     new ResizeObserver(([head]) => {
       document.documentElement.style.setProperty("--head", `${head.target.offsetHeight}px`);
     }).observe(document.querySelector(".top"));
-    this.speak(this.page.languages.length ? this.page.languages : navigator.languages);
+    this.ask(this.page.languages.length ? this.page.languages : navigator.languages);
     this.listen();
-    if (this.page.record) {
-      this.begin(JSON.stringify(this.page.record));
+    if (!this.page.record || this.begin(JSON.stringify(this.page.record)).length) {
+      this.lay();
     }
     this.offerKept();
   }
 
   // What is asked.
 
-  speak(languages) {
+  ask(languages) {
     this.engine.speak(JSON.stringify(languages));
     this.sheet = JSON.parse(this.engine.questions(""));
     this.judged = undefined;
+  }
+
+  speak(languages) {
+    this.ask(languages);
     this.lay();
   }
 
@@ -76,6 +80,7 @@ class Sheet {
         return card.element;
       }))));
     fill(place("fibre-names"), fibres.map((fibre) => make("option", {value: fibre})));
+    fill(place("of-rules"), `Rules ${this.sheet.rules}${this.sheet.edition ? `, edition ${this.sheet.edition}` : ""}.`);
     fill(place("cautions"), this.sheet.cautions.map((words) => make("li", {}, words)));
     this.fillHead();
     this.tape.lay([{id: "who-and-what", title: "Who and what", size: 3}, ...sections.map((section) => (

@@ -61,7 +61,6 @@ void write_settle(JsonWriter& json, const Program& program, const Inspection& in
 void write_size_section(JsonWriter& json, const FittingSection& section) {
   json.begin_object()
       .text("title", section.title)
-      .truth("urgent", section.urgent)
       .texts("lines", section.lines)
       .key("table")
       .begin_array();

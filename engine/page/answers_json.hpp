@@ -15,7 +15,7 @@ namespace heelrule {
 ///     {"faults":[{"name":"foot_length","side":"left","message":…,"hint":…,"unusual":true}],
 ///      "derived":[{"name":"toe_allowance","ask":…,"side":"right","value":"9.4 mm"}],
 ///      "settle":[{"name":"heel_counter","words":…}],
-///      "sizes":[{"title":…,"urgent":false,"lines":[…],"table":[["EU 39",…]]}],
+///      "sizes":[{"title":…,"lines":[…],"table":[["EU 39",…]]}],
 ///      "refers":false}
 ///
 /// `settle` is what would settle the grade, weightiest first. `sizes` is what `heelrule size` says

@@ -124,6 +124,7 @@ test("a page made with a record in YAML begins with its answers, and saves the s
   const page = await openPage(browser, pageOf(folder, "older-adult", "--with", join(root, path)));
   await page.locator("body.running").waitFor();
   assert.ok(await page.locator("#kept").isHidden());
+  assert.equal(await page.locator("#of-rules").textContent(), "Rules older-adult, edition 2026-11.");
   const {text} = await saveSheet(page);
   assert.equal(verdictOf(folder, "older-adult", text), heelrule("grade", "older-adult", join(root, path), "--as", "json"));
   await closes(page);
