@@ -113,7 +113,7 @@ export class QuestionCard {
     const rows = Array.from({length: count}, (_, index) => make("div", {class: "row"},
       question.sides.map((side) => make("span", {class: "cell"}, this.reading(side, index))),
       index ? null : this.unit()));
-    return make("div", {class: "fields measure"}, this.heads(), rows);
+    return make("div", {class: "measure"}, this.heads(), rows);
   }
 
   heads() {
@@ -143,7 +143,7 @@ export class QuestionCard {
 
   words() {
     const sample = this.question.form === "shoe size" ? "EU 39.5" : "EU 39-42";
-    return make("div", {class: "fields measure"}, this.heads(), make("div", {class: "row"},
+    return make("div", {class: "measure"}, this.heads(), make("div", {class: "row"},
       this.question.sides.map((side) => make("span", {class: "cell"},
         this.input(side, 0, this.answer(side).texts[0], {
           class: "words", placeholder: `such as ${sample}`, disabled: this.answer(side).notSeen,
@@ -155,7 +155,7 @@ export class QuestionCard {
   }
 
   fibres() {
-    return make("div", {class: "fields sides"}, this.question.sides.map((side) => {
+    return make("div", {class: "sides"}, this.question.sides.map((side) => {
       const {fibres, notSeen} = this.answer(side);
       while (fibres.length < 2) {
         fibres.push(["", ""]);
@@ -217,7 +217,7 @@ export class QuestionCard {
   levels() {
     const {levels, sides} = this.question;
     const plain = sides.length === 1 && levels.every((level) => !level.meaning);
-    return make("div", {class: plain ? "fields levels inline" : "fields levels"}, this.heads(),
+    return make("div", {class: plain ? "levels inline" : "levels"}, this.heads(),
       levels.map((level) => this.level(level.name, level.name, level.meaning)),
       this.level(null, "not seen", ""));
   }
@@ -247,7 +247,7 @@ export class QuestionCard {
   rest(side) {
     const answer = this.answer(side);
     const typed = ["measure", "fibres", "shoe size", "sock range"].includes(this.question.form);
-    return make("div", {class: "rest"},
+    return make("div", {},
       answer.confirmed ? this.confirmation(side) : null,
       typed
         ? make("label", {class: "check"},

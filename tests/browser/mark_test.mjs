@@ -62,7 +62,7 @@ test("each student has a page, and all together one that leads there", async (t)
     await closes(await isWhole(join(folder, `${name}.html`), name));
   }
   const all = await isWhole(join(folder, "marks.html"), "all records");
-  assert.equal(await all.locator("table.records tbody tr").count(), students.length);
+  assert.equal(await all.locator("table.wide tbody tr").count(), students.length);
   await all.getByRole("link", {name: "S-23"}).click();
   assert.equal(await all.locator("h1").textContent(), "Mark of S-23");
   assert.match(await all.locator(".alarm").innerText(), /diabetes/);
