@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import {readFileSync} from "node:fs";
 import {createRequire} from "node:module";
 import {pathToFileURL} from "node:url";
+import {HtmlValidate} from "html-validate";
 import {chromium} from "playwright-core";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -44,6 +45,33 @@ export async function openPage(browser, path, options = {}) {
   page.on("pageerror", (fault) => page.faults.push(String(fault)));
   await page.goto(address);
   return page;
+}
+
+/** Closes a page. Fails if it asked for anything, or complained. */
+export async function closes(page) {
+  assert.deepEqual(page.left, []);
+  assert.deepEqual(page.faults, []);
+  await page.context().close();
+}
+
+// One report is one file, so how it is written is a matter of ours, and only what it is of HTML.
+const validator = new HtmlValidate({
+  extends: ["html-validate:standard", "html-validate:a11y"],
+  rules: {"no-inline-style": "error", "void-style": "off"},
+});
+
+/** Fails if the file is no valid HTML, or holds a script. */
+export function isValid(path, where) {
+  const html = readFileSync(path, "utf8");
+  assert.doesNotMatch(html, /<script/, where);
+  assert.deepEqual(validator.validateStringSync(html).results.flatMap((result) => result.messages.map((fault) =>
+    `${fault.line}:${fault.column} ${fault.ruleId}: ${fault.message}`)).slice(0, 5), [], where);
+}
+
+/** How many sides of paper a page is printed on. */
+export async function sides(page, format) {
+  const pdf = (await page.pdf({format, preferCSSPageSize: false, printBackground: false})).toString("latin1");
+  return pdf.match(/\/Type\s*\/Page\b(?!s)/g).length;
 }
 
 /** Fails if axe-core finds anything at all to object to. */

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import {writeFileSync} from "node:fs";
 import {join} from "node:path";
 import {after, test} from "node:test";
-import {browserFor, fitsInWidth, openPage, seesNoBarrier} from "./browser.mjs";
+import {browserFor, closes, fitsInWidth, openPage, seesNoBarrier, sides} from "./browser.mjs";
 import {examples, folderFor, heelrule, pageOf, recordIn, root, shipped} from "./command.mjs";
 import {fillAnswer, fillSheet, questionsOf, saveSheet} from "./sheet.mjs";
 
@@ -18,12 +18,6 @@ function verdictOf(folder, rules, text, ...options) {
 async function settled(page) {
   await page.locator("#head-date").dispatchEvent("change");
   await page.waitForTimeout(400);
-}
-
-async function closes(page) {
-  assert.deepEqual(page.left, []);
-  assert.deepEqual(page.faults, []);
-  await page.context().close();
 }
 
 for (const [rules, path] of examples.filter(([rules]) => rules !== "child")) {
@@ -304,9 +298,7 @@ test("printed, the sheet is a filled form of a few pages", async (t) => {
   const page = await openPage(browser,
     pageOf(folderFor(t), "everyday", "--with", join(root, "examples/office-worker/inspection.yaml")));
   await page.locator("body.running").waitFor();
-  const pdf = (await page.pdf({preferCSSPageSize: false, format: "A4"})).toString("latin1");
-  const pages = pdf.match(/\/Type\s*\/Page\b(?!s)/g).length;
-  assert.equal(pages, 2);
+  assert.equal(await sides(page, "A4"), 2);
   const paper = await page.locator("#paper").textContent();
   assert.match(paper, /C-014/);
   assert.match(paper, /246, 247, 246 mm/);

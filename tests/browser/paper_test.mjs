@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import {writeFileSync} from "node:fs";
 import {join} from "node:path";
 import {after, test} from "node:test";
-import {browserFor, fitsInWidth, openPage, seesNoBarrier} from "./browser.mjs";
+import {browserFor, closes, fitsInWidth, openPage, seesNoBarrier, sides} from "./browser.mjs";
 import {folderFor, heelrule, root, shipped} from "./command.mjs";
 
 const browser = await browserFor(after);
@@ -15,11 +15,6 @@ const spills = ["build on Letter"];
 const margins = 22; // mm, left and right together, as paper_sheet.css has them
 const papers = [["A4", 210], ["Letter", 215.9]];
 const pixels = 96 / 25.4; // of a millimetre, in CSS
-
-async function sides(page, format) {
-  const pdf = (await page.pdf({format, preferCSSPageSize: false, printBackground: false})).toString("latin1");
-  return pdf.match(/\/Type\s*\/Page\b(?!s)/g).length;
-}
 
 /** What is too small for a pen, or reaches out of its question or over what stands beside it; sizes in pixels. */
 function hardToFillIn(least) {
@@ -74,8 +69,6 @@ for (const rules of [...shipped, toeSpace]) {
       assert.deepEqual(await page.evaluate(hardToFillIn, least), [], `${name} on ${format}`);
       await page.emulateMedia({media: null});
     }
-    assert.deepEqual(page.left, []);
-    assert.deepEqual(page.faults, []);
-    await page.context().close();
+    await closes(page);
   });
 }

@@ -1,10 +1,9 @@
 // Graded pages in a real browser: on screens from 360 pixels, and on paper.
 import assert from "node:assert/strict";
-import {readFileSync, writeFileSync} from "node:fs";
+import {writeFileSync} from "node:fs";
 import {join} from "node:path";
 import {after, test} from "node:test";
-import {HtmlValidate} from "html-validate";
-import {browserFor, fitsInWidth, openPage, seesNoBarrier} from "./browser.mjs";
+import {browserFor, closes, fitsInWidth, isValid, openPage, seesNoBarrier, sides} from "./browser.mjs";
 import {folderFor, heelrule, root} from "./command.mjs";
 
 const browser = await browserFor(after);
@@ -17,22 +16,10 @@ const records = [
   ["examples/first-rule/toe-space.yaml", "examples/first-rule/inspection.yaml"],
 ].map(([rules, record]) => [rules.includes("/") ? join(root, rules) : rules, join(root, record)]);
 
-// One report is one file, so how it is written is a matter of ours, and only what it is of HTML.
-const validator = new HtmlValidate({
-  extends: ["html-validate:standard", "html-validate:a11y"],
-  rules: {"no-inline-style": "error", "void-style": "off"},
-});
-
 function graded(folder, rules, record, ...options) {
   const path = join(folder, "page.html");
   heelrule("grade", rules, record, "--as", "html", "--to", path, "--replace", ...options);
   return path;
-}
-
-async function closes(page) {
-  assert.deepEqual(page.left, []);
-  assert.deepEqual(page.faults, []);
-  await page.context().close();
 }
 
 /** Fails if two texts of one picture lie on each other, or one leaves the page. */
@@ -89,12 +76,6 @@ async function nothingIsCut(page, where) {
     return found.slice(0, 5);
   });
   assert.deepEqual(faults, [], where);
-}
-
-/** How many sheets a page is printed on. */
-async function sheets(page, format) {
-  const pdf = (await page.pdf({format, preferCSSPageSize: false, printBackground: false})).toString("latin1");
-  return pdf.match(/\/Type\s*\/Page\b(?!s)/g).length;
 }
 
 /** Fails if something that is kept in one piece is higher than a sheet, for then it would be cut. */
@@ -170,11 +151,8 @@ for (const [rules, record] of records) {
     const name = `${record.split("/").at(-2)} for the ${reader}`;
     test(`${name}: whole at every width and on paper, open to all, and valid`, async (t) => {
       const path = graded(folderFor(t), rules, record, "--for", reader);
-      const report = validator.validateStringSync(readFileSync(path, "utf8"));
-      assert.deepEqual(report.results.flatMap((result) => result.messages.map((fault) =>
-        `${fault.line}:${fault.column} ${fault.ruleId}: ${fault.message}`)).slice(0, 5), []);
+      isValid(path, name);
       const page = await openPage(browser, path);
-      assert.equal(await page.locator("script").count(), 0);
       for (const width of [1280, 360]) {
         await isWhole(page, width, name);
       }
@@ -184,7 +162,7 @@ for (const [rules, record] of records) {
       await chancesAreThoseOfTheWords(page, name);
       await fitsOnSheets(page, `${name} on paper`);
       for (const format of ["A4", "Letter"]) {
-        const count = await sheets(page, format);
+        const count = await sides(page, format);
         if (reader === "client") {
           assert.equal(count, 1, `${name} on ${format}`);
         } else {
@@ -224,7 +202,7 @@ for (const reader of readers) {
     assert.equal(await rulersSayWhatWordsSay(page, name) > 0, reader !== "client");
     await fitsOnSheets(page, `${name} on paper`);
     if (reader === "client") {
-      assert.equal(await sheets(page, "A4"), 1);
+      assert.equal(await sides(page, "A4"), 1);
     }
     await closes(page);
   });

@@ -5,7 +5,7 @@ import {writeFileSync} from "node:fs";
 import {join} from "node:path";
 import {after, test} from "node:test";
 import {parse} from "yaml";
-import {browserFor, openPage} from "./browser.mjs";
+import {browserFor, closes, openPage} from "./browser.mjs";
 import {examples, folderFor, heelrule, pageOf, recordIn} from "./command.mjs";
 import {fillSheet, saveSheet} from "./sheet.mjs";
 
@@ -75,7 +75,7 @@ for (const [rules, path] of examples.filter(([, path]) => path.endsWith("inspect
     await page.locator("#head-date").dispatchEvent("change");
     await page.waitForTimeout(400);
     writeFileSync(join(folder, "page.json"), (await saveSheet(page)).text);
-    await page.context().close();
+    await closes(page);
 
     const blank = heelrule("sheet", rules);
     execFileSync(process.env.HEELRULE, ["record", rules, "--to", join(folder, "terminal.yaml")],
