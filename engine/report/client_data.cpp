@@ -64,10 +64,7 @@ class ClientWords {
       socks(fitting_->sock);
     }
     come_back();
-    for (const SafetyAccount& told : subject_.account.safety) {
-      data_.add("signs").words("words", told.question);
-    }
-    data_.fact("any_signs", !subject_.account.safety.empty());
+    signs();
   }
 
  private:
@@ -160,6 +157,18 @@ class ClientWords {
         std::any_of(advice.lost.begin(), advice.lost.end(),
                     [](const SockLengthLost& lost) { return lost.cramping != Cramping::free; });
     data_.fact("socks_cramp", cramps);
+  }
+
+  // What was answered with yes stands at the head of the page already.
+  void signs() {
+    bool any = false;
+    for (const SafetyAccount& told : subject_.account.safety) {
+      if (!subject_.record.verdict.safety[told.answer].yes) {
+        data_.add("signs").words("words", told.question);
+        any = true;
+      }
+    }
+    data_.fact("any_signs", any);
   }
 
   void come_back() {

@@ -1,5 +1,8 @@
 #include "engine/report/safety_parts.hpp"
 
+#include <fmt/format.h>
+
+#include <algorithm>
 #include <string_view>
 
 #include "engine/report/fill_template.hpp"
@@ -12,8 +15,23 @@ std::string_view last_part_template();
 
 namespace {
 
-void add_said(std::string_view list, const std::vector<Said>& all, PageData& data) {
+// Findings that say the same say it together.
+std::vector<Said> said_once(const std::vector<Said>& all) {
+  std::vector<Said> once;
   for (const Said& said : all) {
+    const auto known = std::find_if(once.begin(), once.end(),
+                                    [&](const Said& one) { return one.words == said.words; });
+    if (known == once.end()) {
+      once.push_back(said);
+    } else {
+      known->title += fmt::format("; {}", said.title);
+    }
+  }
+  return once;
+}
+
+void add_said(std::string_view list, const std::vector<Said>& all, PageData& data) {
+  for (const Said& said : said_once(all)) {
     PageData& entry = data.add(list);
     entry.words("title", said.title);
     entry.words("words", said.words);

@@ -7,7 +7,7 @@ import {browserFor, closes, fitsInWidth, isValid, openPage, seesNoBarrier, sides
 import {folderFor, heelrule, root} from "./command.mjs";
 
 const browser = await browserFor(after);
-const mostSheets = 8; // of an assessor's or student's page of an example; a client has one
+const mostSheets = 7; // of an assessor's or student's page of an example; a client has one
 const readers = ["assessor", "student", "client"];
 const records = [
   ["everyday", "examples/office-worker/inspection.yaml"],
@@ -216,6 +216,46 @@ test("the example of a school's own page is whole at every width", async (t) => 
   }
   await seesNoBarrier(page, "own page");
   await fitsOnSheets(page, "own page on paper");
+  await closes(page);
+});
+
+/** Rules and a record with more to be careful about than a side of paper holds; each caution has its number in it. */
+function muchToBeCarefulOf(folder, count) {
+  const all = Array.from({length: count}, (_, i) => i);
+  const words = "have the client look at the skin each evening and come back sooner than planned when it stays red or warm";
+  const rules = join(folder, "house.yaml");
+  writeFileSync(rules, [
+    "title: A pair with many faults", "sections: {fit: {title: Fit}}", "safety:",
+    ...all.slice(0, 9).map((i) => `  risk_${i}: {ask: Is sign ${i} there, per: client, referral: Sign ${i}; ${words}.}`),
+    "traits:", ...all.map((i) => `  part_${i}: {ask: Does part ${i} hold, answer: yes or no}`),
+    "rules:", ...all.map((i) => `  part_${i}: {section: fit, weight: 1, reads: part_${i}, because: It holds the foot.,
+    source: common practice, caution: Caution ${i}; ${words}., advice: Mend part ${i}., levels: {yes: 100 %, no: 0}}`),
+    "grades: {sound: {from: 60, means: Keep it.}, unfit: {from: 0, means: Leave this pair.}}",
+    "cautions: {diagnosis: This is no diagnosis.}", ""].join("\n"));
+  const record = join(folder, "record.json");
+  writeFileSync(record, JSON.stringify({
+    inspection: {rules: "house", client: "C-090"},
+    safety: Object.fromEntries(all.slice(0, 9).map((i) => [`risk_${i}`, "yes"])),
+    found: Object.fromEntries(all.map((i) => [`part_${i}`, "no"])),
+  }));
+  return [rules, record];
+}
+
+test("what is too much for one side goes on overleaf: between cautions, and after all that comes first", async (t) => {
+  const folder = folderFor(t);
+  const count = 60;
+  const page = await openPage(browser, graded(folder, ...muchToBeCarefulOf(folder, count), "--for", "client"));
+  assert.equal(await page.locator(".last li").count(), count + 2);
+  assert.equal(await sides(page, "A4"), 2);
+  await page.emulateMedia({media: "print"});
+  await page.setViewportSize({width: Math.floor(184 / 25.4 * 96), height: 900});
+  const {before, cut} = await page.evaluate(() => ({
+    before: document.querySelector(".last").getBoundingClientRect().top,
+    cut: [...document.querySelectorAll(".alarm li, .last li")]
+      .filter((item) => getComputedStyle(item).breakInside !== "avoid").length,
+  }));
+  assert.ok(before < 275 / 25.4 * 96, "the cautions begin on the first side");
+  assert.equal(cut, 0);
   await closes(page);
 });
 

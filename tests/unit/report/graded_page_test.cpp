@@ -152,6 +152,37 @@ TEST_CASE("every reader has the cautions and what a practitioner must see") {
   }
 }
 
+TEST_CASE("a client is told once what was answered with yes, and is asked the rest") {
+  const std::string more = "When to see a licensed practitioner";
+  CHECK(!holds(page_for(ReportReader::client, "safety: {numb: yes}\n" + seen), more));
+  CHECK(holds(page_for(ReportReader::client, "safety: {numb: no}\n" + seen), more));
+  CHECK(holds(page_for(ReportReader::client, seen), more));
+}
+
+TEST_CASE("findings that call for the same caution share it") {
+  const Graded sample =
+      graded(R"(title: House
+sections: {fit: {title: Fit}}
+traits:
+  firm: {ask: Is it firm, answer: yes or no}
+  dry: {ask: Is it dry, answer: yes or no}
+  whole: {ask: Is it whole, answer: yes or no}
+rules:
+  firm: {section: fit, weight: 1, reads: firm, because: It holds., source: common practice,
+    caution: Look at the skin., levels: {yes: 100 %, no: 0}}
+  dry: {section: fit, weight: 1, reads: dry, because: It holds., source: common practice,
+    caution: Let it dry., levels: {yes: 100 %, no: 0}}
+  whole: {section: fit, weight: 1, reads: whole, because: It holds., source: common practice,
+    caution: Look at the skin., levels: {yes: 100 %, no: 0}}
+grades: {good: {from: 80, means: Keep it.}, poor: {from: 0, means: Leave it.}}
+)",
+             "inspection: {rules: house}\nfound: {firm: no, dry: no, whole: no}\n");
+  const std::string text =
+      *graded_page(sample.program, {sample.inspection, sample.verdict}, nullptr, {});
+  CHECK(place(text, "<li><strong>Firm; Whole:</strong> Look at the skin.</li>") <
+        place(text, "<li><strong>Dry:</strong> Let it dry.</li>"));
+}
+
 TEST_CASE("a student is told what was missed, why, and how to take it") {
   const std::string text = page_for(ReportReader::student,
                                     "safety: {numb: no}\nfound: {foot: {left: 240 mm, right: {not "
