@@ -20,7 +20,6 @@
 namespace heelrule {
 
 std::string_view mark_head_template();
-std::string_view mark_head_template();
 std::string_view mark_page_template();
 std::string_view mark_overview_template();
 
