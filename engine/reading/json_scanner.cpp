@@ -33,12 +33,9 @@ Bytes look_at(const char* from, std::size_t count) {
 
 std::size_t next_beyond_ascii(std::string_view line, std::size_t at) {
   constexpr std::uint64_t high_bits = 0x8080808080808080;
-  std::uint64_t word = 0;
-  for (; at + sizeof word <= line.size(); at += sizeof word) {
-    std::memcpy(&word, line.data() + at, sizeof word);
-    if ((word & high_bits) != 0) {
-      break;
-    }
+  constexpr std::size_t step = sizeof high_bits;
+  while (at + step <= line.size() && (eight_bytes(line.data() + at) & high_bits) == 0) {
+    at += step;
   }
   while (at < line.size() && is_ascii(line[at])) {
     ++at;

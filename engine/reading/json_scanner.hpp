@@ -4,8 +4,9 @@
 #include <bit>
 #include <cstddef>
 #include <cstdint>
-#include <cstring>
 #include <string_view>
+
+#include "engine/reading/eight_bytes.hpp"
 
 namespace heelrule {
 
@@ -82,7 +83,7 @@ class JsonScanner {
       return std::string_view(at_, bytes.size()) == bytes;
     }
     const auto same = [&](std::size_t from) {
-      return word_at(at_ + from) == word_at(bytes.data() + from);
+      return eight_bytes(at_ + from) == eight_bytes(bytes.data() + from);
     };
     const std::size_t last = bytes.size() - sizeof(std::uint64_t);
     for (std::size_t from = 0; from < last; from += sizeof(std::uint64_t)) {
@@ -91,12 +92,6 @@ class JsonScanner {
       }
     }
     return same(last);
-  }
-
-  static std::uint64_t word_at(const char* from) {
-    std::uint64_t word = 0;
-    std::memcpy(&word, from, sizeof word);
-    return word;
   }
 
   // The next quotation mark, or something at or behind the end. The first sixteen bytes are looked
@@ -124,7 +119,7 @@ class JsonScanner {
   // section 6-1; from memory).
   static std::uint64_t marks(const char* from) {
     constexpr std::uint64_t each = 0x0101010101010101;
-    std::uint64_t word = word_at(from);
+    std::uint64_t word = eight_bytes(from);
     if constexpr (std::endian::native == std::endian::big) {
       word = __builtin_bswap64(word);
     }

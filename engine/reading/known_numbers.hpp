@@ -5,10 +5,11 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
-#include <cstring>
 #include <optional>
 #include <string_view>
 #include <vector>
+
+#include "engine/reading/eight_bytes.hpp"
 
 namespace heelrule {
 
@@ -33,8 +34,8 @@ class KnownNumbers {
     if (kept_.empty()) {
       kept_.resize(places);
     }
-    const std::uint64_t front = word_at(&text.front()) & mask(text.size(), 0);
-    const std::uint64_t back = word_at(&text.front() + word) & mask(text.size(), word);
+    const std::uint64_t front = eight_bytes(&text.front()) & mask(text.size(), 0);
+    const std::uint64_t back = eight_bytes(&text.front() + word) & mask(text.size(), word);
     Kept& kept = kept_[place(front, back)];
     if (kept.front != front || kept.back != back) {
       const std::optional<double> value = read();
@@ -59,12 +60,6 @@ class KnownNumbers {
     double number = 0;
   };
 
-  static std::uint64_t word_at(const char* from) {
-    std::uint64_t bytes = 0;
-    std::memcpy(&bytes, from, sizeof bytes);
-    return bytes;
-  }
-
   // Ones for each of eight bytes from `from` that belongs to a text of `size` bytes. Read from a
   // table, for a processor cannot guess the lengths of texts, and a wrong guess is dear.
   static std::uint64_t mask(std::size_t size, std::size_t from) {
@@ -73,7 +68,7 @@ class KnownNumbers {
       std::fill_n(bytes.begin(), longest, static_cast<char>(0xFF));
       return bytes;
     }();
-    return word_at(ones_then_zeros.data() + (longest - size + from));
+    return eight_bytes(ones_then_zeros.data() + (longest - size + from));
   }
 
   // Odd multipliers carry every byte into the upper bits (Knuth, The Art of Computer Programming 3,
