@@ -12,14 +12,22 @@
 namespace heelrule {
 namespace {
 
-constexpr std::array<std::string_view, 5> head_names{"client", "date", "observer", "note", "rules"};
-
-struct ShoeName {
+struct HeadName {
   std::string_view name;
+  CsvColumn::Part part = CsvColumn::Part::head;
   std::string_view key;
+  std::string Inspection::* text = nullptr;
 };
 
-constexpr std::array<ShoeName, 2> shoe_names{{{"shoe", "label"}, {"marked", "marked"}}};
+constexpr std::array<HeadName, 7> head_names{{
+    {"client", CsvColumn::Part::head, "client", &Inspection::client},
+    {"date", CsvColumn::Part::head, "date", &Inspection::date},
+    {"observer", CsvColumn::Part::head, "observer", &Inspection::observer},
+    {"note", CsvColumn::Part::head, "note", &Inspection::note},
+    {"rules", CsvColumn::Part::head, "rules", &Inspection::rules},
+    {"shoe", CsvColumn::Part::shoe, "label", &Inspection::shoe_label},
+    {"marked", CsvColumn::Part::shoe, "marked", &Inspection::shoe_marked},
+}};
 
 // Takes `.word` off the end of a name.
 bool take_ending(std::string_view& name, std::string_view word) {
@@ -86,15 +94,12 @@ class HeaderReader {
 
   std::optional<CsvColumn> meant(const CsvCell& cell) {
     std::string_view name = cell.text;
-    if (std::find(head_names.begin(), head_names.end(), name) != head_names.end()) {
-      return CsvColumn{cell.text, CsvColumn::Part::head, cell.text, 0, Side::none};
-    }
-    for (const ShoeName& shoe : shoe_names) {
-      if (shoe.name == name) {
-        return CsvColumn{cell.text, CsvColumn::Part::shoe, std::string(shoe.key), 0, Side::none};
+    for (const HeadName& head : head_names) {
+      if (head.name == name) {
+        return CsvColumn{cell.text, head.part, std::string(head.key), head.text, 0, Side::none};
       }
     }
-    CsvColumn column{cell.text, CsvColumn::Part::value, {}, 0, Side::none};
+    CsvColumn column{cell.text, CsvColumn::Part::value, {}, nullptr, 0, Side::none};
     constexpr std::string_view prefix = "found.";
     name.remove_prefix(name.starts_with(prefix) ? prefix.size() : 0);
     if (take_ending(name, "note")) {
@@ -120,11 +125,8 @@ class HeaderReader {
 
   void unknown(const CsvCell& cell, std::string_view name) {
     Nearest nearest(name);
-    for (const std::string_view head : head_names) {
-      nearest.offer(head);
-    }
-    for (const ShoeName& shoe : shoe_names) {
-      nearest.offer(shoe.name);
+    for (const HeadName& head : head_names) {
+      nearest.offer(head.name);
     }
     for (const Trait& trait : rules_.traits) {
       if (!std::holds_alternative<DerivedKind>(trait.kind)) {

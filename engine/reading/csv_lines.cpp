@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 #include "engine/reading/json_scanner.hpp"
@@ -83,21 +82,6 @@ class RowTree {
   Node root_;
 };
 
-// Where the text of a head or shoe column goes.
-std::string* head_text(Inspection& head, std::string_view key) {
-  const std::array<std::pair<std::string_view, std::string*>, 7> places{
-      {{"client", &head.client},
-       {"date", &head.date},
-       {"observer", &head.observer},
-       {"note", &head.note},
-       {"rules", &head.rules},
-       {"label", &head.shoe_label},
-       {"marked", &head.shoe_marked}}};
-  const auto* const found = std::find_if(places.begin(), places.end(),
-                                         [&](const auto& place) { return place.first == key; });
-  return found == places.end() ? nullptr : found->second;
-}
-
 }  // namespace
 
 CsvLineReader::CsvLineReader(const RuleSet& rules, std::vector<CsvColumn> columns, std::string name)
@@ -132,14 +116,9 @@ bool CsvLineReader::put_plain(const CsvColumn& column, std::string_view cell, In
   }
   switch (column.part) {
     case CsvColumn::Part::head:
-    case CsvColumn::Part::shoe: {
-      std::string* const place = head_text(head, column.key);
-      if (place == nullptr || (place == &head.date && !is_date(cell))) {
-        return false;
-      }
-      place->assign(cell);
-      return true;
-    }
+    case CsvColumn::Part::shoe:
+      head.*column.text = cell;
+      return column.text != &Inspection::date || is_date(cell);
     case CsvColumn::Part::value: {
       const bool both = column.side == Side::none && has_sides(rules_->traits[column.trait].per);
       return both ? filler_.plain_text(column.trait, Side::left, cell) &&

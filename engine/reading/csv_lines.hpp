@@ -30,8 +30,9 @@ struct CsvColumn {
 
   std::string name;
   Part part = Part::head;
-  std::string key;         ///< of `head` and `shoe`: of the record
-  std::size_t trait = 0;   ///< of all others
+  std::string key;                           ///< of `head` and `shoe`: of the record
+  std::string Inspection::* text = nullptr;  ///< of `head` and `shoe`: where it goes
+  std::size_t trait = 0;                     ///< of all others
   Side side = Side::none;  ///< none: the trait has no sides, or the cell goes for both
 };
 
