@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "engine/quantity/nearest.hpp"
 
 namespace heelrule {
@@ -19,14 +21,16 @@ const std::vector<Level>& levels_of(const TraitKind& kind) {
 
 Parsed<std::size_t> find_level(const Trait& trait, std::string_view name) {
   const std::vector<Level>& levels = levels_of(trait.kind);
+  const auto known = std::find_if(levels.begin(), levels.end(),
+                                  [&](const Level& level) { return level.name.value == name; });
+  if (known != levels.end()) {
+    return static_cast<std::size_t>(known - levels.begin());
+  }
   Nearest nearest(name);
   std::vector<std::string_view> names;
-  for (std::size_t i = 0; i < levels.size(); ++i) {
-    if (levels[i].name.value == name) {
-      return i;
-    }
-    nearest.offer(levels[i].name.value);
-    names.push_back(levels[i].name.value);
+  for (const Level& level : levels) {
+    nearest.offer(level.name.value);
+    names.push_back(level.name.value);
   }
   return Problem{fmt::format("`{}` has no level `{}`", trait.name, name),
                  nearest.found() ? nearest.question()
