@@ -3,34 +3,21 @@
 #include <catch2/catch.hpp>
 
 #include "engine/recording/record_yaml.hpp"
-#include "tests/unit/report/graded.hpp"
+#include "tests/unit/recording/house.hpp"
 
 namespace heelrule {
 namespace {
 
 const Program& house() {
-  static const Program program = graded(R"(title: House
-sections:
-  look: {title: First look, order: 1}
-  feet: {title: Feet, order: 2}
-safety: {numb: {ask: "Numb?", referral: See somebody.}}
-traits:
-  worn: {ask: "Worn?", section: look, answer: yes or no}
-  closed_by: {ask: Closed by, section: look, choice: [laces, back]}
+  static const Program program =
+      house_with(R"(  closed_by: {ask: Closed by, section: look, choice: [laces, back]}
   foot:
     ask: Length of the foot
     section: feet
     how: Read at the longest toe.
     measure: mm
     per: foot
-    plausible: 80 mm .. 340 mm
-rules:
-  worn: {section: look, weight: 1, reads: worn, because: It counts., source: house choice,
-         levels: {yes: 0, no: 100 %}}
-grades: {sound: {from: 50, means: Keep it.}, unfit: {from: 0, means: Leave it.}}
-)",
-                                        "inspection: {rules: house}\n")
-                                     .program;
+    plausible: 80 mm .. 340 mm)");
   return program;
 }
 

@@ -2,28 +2,15 @@
 
 #include <catch2/catch.hpp>
 
-#include "tests/unit/report/graded.hpp"
+#include "tests/unit/recording/house.hpp"
 
 namespace heelrule {
 namespace {
 
 const Program& house() {
-  static const Program program = graded(R"(title: House
-sections:
-  look: {title: First look, order: 1}
-  feet: {title: Feet, order: 2}
-safety: {numb: {ask: "Numb?", referral: See somebody.}}
-traits:
-  worn: {ask: "Worn?", section: look, answer: yes or no}
-  foot: {ask: Length of the foot, section: feet, measure: mm, per: foot}
-  look: {ask: Looks of the pair, section: feet, answer: yes or no}
-rules:
-  worn: {section: look, weight: 1, reads: worn, because: It counts., source: house choice,
-         levels: {yes: 0, no: 100 %}}
-grades: {sound: {from: 50, means: Keep it.}, unfit: {from: 0, means: Leave it.}}
-)",
-                                        "inspection: {rules: house}\n")
-                                     .program;
+  static const Program program =
+      house_with(R"(  foot: {ask: Length of the foot, section: feet, measure: mm, per: foot}
+  look: {ask: Looks of the pair, section: feet, answer: yes or no})");
   return program;
 }
 
