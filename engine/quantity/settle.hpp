@@ -1,6 +1,8 @@
 // Taking the dust of binary arithmetic off a worked-out value.
 #pragma once
 
+#include <cmath>
+
 namespace heelrule {
 
 /// `value` to the nearest billionth of its stored unit, so that 264.4 − 254.4 is 10 as it is on
@@ -10,12 +12,13 @@ namespace heelrule {
 /// below any reading and far above the rounding of a few operations.
 inline double settled(double value) {
   // Adding 1.5·2^52 leaves no bits for a fraction; taking it away again gives the nearest whole
-  // number. It vectorises, which a call of `std::nearbyint` does not on every target.
+  // number. It vectorises, which a call of `std::nearbyint` does not on every target; so does
+  // working out both before one is chosen.
   constexpr double whole = 6755399441055744.0;
-  const double scale = value < 2e6 && value > -2e6 ? 1e9 : 1e5;
-  const double steps = value * scale;
-  const double rounded = ((steps + whole) - whole) / scale;
-  return (steps < 2e15 && steps > -2e15) ? rounded : value;
+  const double fine = ((value * 1e9 + whole) - whole) / 1e9;
+  const double coarse = ((value * 1e5 + whole) - whole) / 1e5;
+  const double size = std::fabs(value);
+  return size < 2e6 ? fine : size < 2e10 ? coarse : value;
 }
 
 }  // namespace heelrule

@@ -19,8 +19,9 @@ void Block::clear() {
 }
 
 Outcome Block::outcome(std::size_t row) const {
-  return {sums_.earned[row], sums_.weight[row],     sums_.open_weight[row],
-          sums_.cap[row],    sums_.lowest_cap[row], sums_.open_musts[row]};
+  const OutcomeColumns& all = outcomes_;
+  return {all.earned[row], all.weight[row],     all.open_weight[row],
+          all.cap[row],    all.lowest_cap[row], all.open_musts[row]};
 }
 
 }  // namespace heelrule

@@ -30,6 +30,11 @@ struct Outcome {
   bool operator==(const Outcome&) const = default;
 };
 
+/// The outcomes of all rows of a block, column by column.
+struct OutcomeColumns {
+  Column earned, weight, open_weight, cap, lowest_cap, open_musts;
+};
+
 /// Columns for one program. Fill the input columns, `evaluate`, and read registers and outcomes.
 class Block {
  public:
@@ -48,13 +53,9 @@ class Block {
  private:
   friend void evaluate(const Program& program, Block& block);
 
-  struct Sums {
-    Column earned, weight, open_weight, cap, lowest_cap, open_musts;
-  };
-
   std::vector<Column> columns_;
   std::size_t input_count_;
-  Sums sums_{};
+  OutcomeColumns outcomes_{};
 };
 
 /// Runs a program over all rows of a block. The same inputs give the same outcome to the last bit,

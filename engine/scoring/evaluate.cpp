@@ -84,18 +84,48 @@ void run(const Instruction& instruction, Block& block) {
   }
 }
 
-// `value - value` is 0 where a value was seen and not-a-number where not, so the credit is not seen
-// there either.
-void judge_flat(const CreditScale& scale, const Column& value, Column& credit) {
-  for (std::size_t row = 0; row < block_rows; ++row) {
-    credit[row] = scale.credits[0].from + (value[row] - value[row]);
+// A scale of few bands, in one pass over the rows. `value - value` is 0 where a value was seen and
+// not-a-number where not, so the credit is not seen there either.
+template <std::size_t thresholds>
+void judge_few(const CreditScale& scale, const Column& value, Column& credit) {
+  std::array<double, thresholds> threshold{};
+  std::array<double, thresholds> change{};
+  for (std::size_t i = 0; i < thresholds; ++i) {
+    threshold[i] = scale.thresholds[i];
+    change[i] = scale.credits[i + 1].from - scale.credits[i].from;
   }
+  const double first = scale.credits[0].from;
+  each(credit, value, [&](double v) {
+    double earned = first + (v - v);
+    for (std::size_t i = 0; i < thresholds; ++i) {
+      earned += v >= threshold[i] ? change[i] : 0;
+    }
+    return earned;
+  });
+}
+
+void judge_many(const CreditScale& scale, const Column& value, Column& credit) {
+  judge_few<0>(scale, value, credit);
   for (std::size_t i = 0; i < scale.thresholds.size(); ++i) {
     const double threshold = scale.thresholds[i];
     const double change = scale.credits[i + 1].from - scale.credits[i].from;
-    for (std::size_t row = 0; row < block_rows; ++row) {
-      credit[row] += value[row] >= threshold ? change : 0;
-    }
+    each(credit, credit, value,
+         [&](double earned, double v) { return earned + (v >= threshold ? change : 0); });
+  }
+}
+
+void judge_flat(const CreditScale& scale, const Column& value, Column& credit) {
+  switch (scale.thresholds.size()) {
+    case 1:
+      return judge_few<1>(scale, value, credit);
+    case 2:
+      return judge_few<2>(scale, value, credit);
+    case 3:
+      return judge_few<3>(scale, value, credit);
+    case 4:
+      return judge_few<4>(scale, value, credit);
+    default:
+      return judge_many(scale, value, credit);
   }
 }
 
@@ -104,6 +134,95 @@ void judge_ramps(const CreditScale& scale, const Column& value, Column& credit) 
     credit[row] = operation::is_seen(value[row]) ? scale.credit(value[row]) : operation::not_seen;
   }
 }
+
+// The credit of a contribution as far as it is decided: *not seen* where it is open or does not
+// apply.
+void join(const Contribution& contribution, const Block& block, Column& credit) {
+  const Column& a = block.column(contribution.credits[0]);
+  switch (contribution.joining) {
+    case Joining::single:
+      each(credit, a, [](double only) { return only; });
+      break;
+    case Joining::worse:
+      each(credit, a, block.column(contribution.credits[1]), worse_of);
+      break;
+    case Joining::mean:
+      each(credit, a, block.column(contribution.credits[1]), mean_of);
+      break;
+  }
+  if (contribution.applies != no_register) {
+    each(credit, credit, block.column(contribution.applies),
+         [](double earned, double applies) { return applies == 1 ? earned : operation::not_seen; });
+  }
+}
+
+// What contributions add to the sums. All terms are whole numbers, or a half of them, so that it
+// makes no difference in which order they are added; and conditions that choose between a number
+// and 0 become vector instructions.
+class Adding {
+ public:
+  Adding(const Program& program, const Block& block) : program_(program), block_(block) {}
+
+  const OutcomeColumns& all() {
+    for (const Contribution& contribution : program_.contributions) {
+      join(contribution, block_, credit_);
+      add_credit(contribution.weight);
+      add_may_apply(contribution);
+      if (contribution.cap > 0) {
+        add_must(contribution);
+      }
+    }
+    each(sums_.open_weight, sums_.open_weight, sums_.weight,
+         [&](double may_apply, double seen) { return may_apply + always_applies_ - seen; });
+    return sums_;
+  }
+
+ private:
+  // Neither of the comparisons holds for a credit that is not seen.
+  void add_credit(double weight) {
+    for (std::size_t row = 0; row < block_rows; ++row) {
+      const double credit = credit_[row];
+      sums_.earned[row] += weight * (credit > 0 ? credit : 0);
+      sums_.weight[row] += credit >= 0 ? weight : 0;
+    }
+  }
+
+  // Until the end, the open weight is that of all that may apply.
+  void add_may_apply(const Contribution& contribution) {
+    if (contribution.applies == no_register) {
+      always_applies_ += contribution.weight;
+      return;
+    }
+    each(
+        sums_.open_weight, sums_.open_weight, block_.column(contribution.applies),
+        [&](double sum, double applies) { return sum + (applies != 0 ? contribution.weight : 0); });
+  }
+
+  void add_must(const Contribution& contribution) {
+    if (contribution.applies == no_register) {
+      open_.fill(1);
+    } else {
+      each(open_, block_.column(contribution.applies),
+           [](double applies) { return applies != 0 ? 1.0 : 0.0; });
+    }
+    const double cap = contribution.cap;
+    for (std::size_t row = 0; row < block_rows; ++row) {
+      open_[row] -= credit_[row] >= 0 ? 1.0 : 0.0;
+      const double failed = credit_[row] == 0 ? cap : 0;
+      sums_.cap[row] = std::max(sums_.cap[row], failed);
+      sums_.lowest_cap[row] = std::max(sums_.lowest_cap[row], std::max(failed, cap * open_[row]));
+      sums_.open_musts[row] += open_[row];
+    }
+  }
+
+  const Program& program_;
+  const Block& block_;
+  double always_applies_ = 0;  // weight of the contributions that do
+  // Here and not in the block, one of whose columns they might be for all that the compiler knows.
+  Column credit_{};
+  Column open_{};
+  OutcomeColumns sums_{};
+};
 
 }  // namespace
 
@@ -121,48 +240,7 @@ void evaluate(const Program& program, Block& block) {
       judge_flat(scale, value, credit);
     }
   }
-  Block::Sums& sums = block.sums_;
-  sums = {};
-  for (const Contribution& contribution : program.contributions) {
-    const Column& a = block.column(contribution.credits[0]);
-    const bool always = contribution.applies == no_register;
-    const Column& applies = block.column(always ? contribution.credits[0] : contribution.applies);
-    const double cap = contribution.cap;
-    const auto add = [&](auto join) {
-      for (std::size_t row = 0; row < block_rows; ++row) {
-        const double credit = join(row);
-        const double applied = always ? 1.0 : applies[row];
-        const bool decided = applied == 1 && operation::is_seen(credit);
-        const bool is_open = applied != 0 && !decided;
-        const double seen = decided ? contribution.weight : 0;
-        sums.earned[row] += seen * (decided ? credit : 0);
-        sums.weight[row] += seen;
-        sums.open_weight[row] += is_open ? contribution.weight : 0;
-        if (cap > 0) {
-          const bool failed = decided && credit == 0;
-          sums.cap[row] = failed ? std::max(sums.cap[row], cap) : sums.cap[row];
-          sums.lowest_cap[row] =
-              failed || is_open ? std::max(sums.lowest_cap[row], cap) : sums.lowest_cap[row];
-          sums.open_musts[row] += is_open ? 1 : 0;
-        }
-      }
-    };
-    switch (contribution.joining) {
-      case Joining::single:
-        add([&](std::size_t row) { return a[row]; });
-        break;
-      case Joining::worse: {
-        const Column& b = block.column(contribution.credits[1]);
-        add([&](std::size_t row) { return worse_of(a[row], b[row]); });
-        break;
-      }
-      case Joining::mean: {
-        const Column& b = block.column(contribution.credits[1]);
-        add([&](std::size_t row) { return mean_of(a[row], b[row]); });
-        break;
-      }
-    }
-  }
+  block.outcomes_ = Adding(program, block).all();
 }
 
 }  // namespace heelrule
