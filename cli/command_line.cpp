@@ -83,7 +83,7 @@ line that says why; in the end the exit status is 65. Ctrl-C ends after whole
 lines.
 
   --brief                score, grade, cautions and referrals alone
-  --failed               of the findings only those that did not pass in full
+  --failed               the same, and in words what did not pass in full
   --strict               stop at the first record that cannot be read
   --threads N            work with so many threads (all processors)
   --from KIND            jsonl or csv, where the name of the file does not tell

@@ -44,7 +44,7 @@ void OrderedOutput::give_up() {
 // No other thread has the piece that is due, so this one alone writes.
 void OrderedOutput::write(std::unique_lock<std::mutex>& lock, const GradedLines& piece) {
   lock.unlock();
-  const ExitStatus wrote = write_output(piece.text);
+  const ExitStatus wrote = write_output(piece.text.text());
   if (wrote == ExitStatus::done) {
     written_(piece);
   }

@@ -8,7 +8,7 @@ it is one report, a list of reports, or a report on each line. Three things must
     every key that the schema describes occurs in one of the reports;
     every key of the schema has a description.
 
-A report on a line may leave keys out: `--brief` and `--failed` do.
+A report on a line may leave keys out, and have those that are of short lines alone: `--brief` and `--failed` do.
 """
 
 import json

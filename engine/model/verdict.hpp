@@ -23,22 +23,12 @@ constexpr bool is_judged(Status status) {
   return status == Status::pass || status == Status::part || status == Status::fail;
 }
 
-/// How far a value lies from the cut point toward a neighbouring band that earns more. Stored unit.
-struct Limit {
-  double at = 0;
-  double distance = 0;          ///< 0 or more
-  bool value_is_short = false;  ///< the value lies below the limit
-
-  bool operator==(const Limit&) const = default;
-};
-
 /// What a rule read on one side, and what that came to there.
 struct SideReading {
   Side side = Side::none;
-  double value = 0;            ///< stored unit, level index, or 0/1
-  std::size_t band = 0;        ///< index of the band or level
-  double credit = 0;           ///< millionths
-  std::optional<Limit> limit;  ///< of measures, where a neighbouring band earns more
+  double value = 0;      ///< stored unit, level index, or 0/1
+  std::size_t band = 0;  ///< index of the band or level
+  double credit = 0;     ///< millionths
 
   bool operator==(const SideReading&) const = default;
 };

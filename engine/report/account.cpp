@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "engine/report/value_words.hpp"
+#include "engine/scoring/limit.hpp"
 
 namespace heelrule {
 namespace {
@@ -250,10 +251,10 @@ class Accountant {
         fmt::format("{}{}{} is {}", side, side.empty() ? "" : ": ",
                     value_words(program_, prepared.trait, reading.value, prepared.cuts),
                     band_words(program_, finding.rule, reading.band));
-    if (reading.limit) {
-      words += fmt::format(", {} {} {}", distance_words(trait.unit, reading.limit->distance),
-                           reading.limit->value_is_short ? "short of" : "over",
-                           show(reading.limit->at, trait.unit, 9));
+    if (const auto limit = limit_of(prepared, reading)) {
+      words +=
+          fmt::format(", {} {} {}", distance_words(trait.unit, limit->distance),
+                      limit->value_is_short ? "short of" : "over", show(limit->at, trait.unit, 9));
     }
     return capitalised(words + ".");
   }

@@ -13,7 +13,7 @@ std::uint32_t column(const Diagnostic& diagnostic, const Sources& sources) {
 
 }  // namespace
 
-void append_fault_line(const LineFault& fault, std::string& lines) {
+std::string fault_line(const LineFault& fault) {
   JsonWriter json(JsonWriter::Layout::compact);
   json.begin_object();
   json.text("format", "heelrule error").number("version", json_report_version);
@@ -26,8 +26,7 @@ void append_fault_line(const LineFault& fault, std::string& lines) {
     json.end_object();
   }
   json.end_array().end_object();
-  lines += json.take();
-  lines += '\n';
+  return json.take() + "\n";
 }
 
 std::string fault_words(const LineFault& fault) {

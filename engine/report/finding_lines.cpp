@@ -3,11 +3,9 @@
 #include <algorithm>
 
 #include "engine/model/inspection_row.hpp"
-#include "engine/quantity/decimal.hpp"
 #include "engine/report/account.hpp"
 #include "engine/report/json_parts.hpp"
 #include "engine/report/json_writer.hpp"
-#include "engine/report/value_words.hpp"
 
 namespace heelrule {
 namespace {
@@ -26,22 +24,13 @@ double head_key(const Finding& finding) {
   }
 }
 
-const Phrase& words_of(const SpokenWords& words, SpokenKind kind) {
-  switch (kind) {
-    case SpokenKind::referral:
-      return words.referral;
-    case SpokenKind::caution:
-      return words.caution;
-    case SpokenKind::advice:
-      break;
-  }
-  return words.advice;
-}
-
 }  // namespace
 
 FindingLines::FindingLines(const Program& program, std::span<const std::string> languages)
-    : program_(program), languages_(languages), kept_(program.contributions.size()) {
+    : program_(program),
+      languages_(languages),
+      kept_(program.contributions.size()),
+      sentences_(program, languages, Detail::full) {
   for (std::size_t i = 0; i < kept_.size(); ++i) {
     Finding finding;
     finding.rule = program.contributions[i].rule;
@@ -67,113 +56,75 @@ FindingLines::FindingLines(const Program& program, std::span<const std::string> 
   }
 }
 
-void FindingLines::begin(const Inspection& inspection) {
-  inspection_ = &inspection;
-  has_notes_ = std::any_of(inspection.observations.begin(), inspection.observations.end(),
-                           [](const Observation& seen) { return !seen.note.empty(); });
-  has_reasons_ = std::any_of(
-      inspection.observations.begin(), inspection.observations.end(),
-      [](const Observation& seen) { return std::holds_alternative<NotSeen>(seen.value); });
+void FindingLines::append(const Inspection& inspection, const Verdict& verdict, GrowingText& line) {
+  sentences_.begin(inspection);
+  const bool has_notes = std::any_of(inspection.observations.begin(), inspection.observations.end(),
+                                     [](const Observation& seen) { return !seen.note.empty(); });
+  std::string_view comma;
+  for (std::size_t i = 0; i < verdict.findings.size(); ++i) {
+    line.put(comma);
+    comma = ",";
+    append(i, verdict.findings[i], line);
+    if (has_notes) {
+      append_notes(inspection, verdict.findings[i], line);
+    }
+    line.put("]}");
+  }
 }
 
-void FindingLines::append(std::size_t index, const Finding& finding, std::string& line) {
+void FindingLines::append(std::size_t index, const Finding& finding, GrowingText& line) {
   Kept& kept = kept_[index];
-  line += kept.heads.get(head_key(finding), [&] {
+  line.put(kept.heads.get(head_key(finding), [&] {
     JsonWriter json = compact();
     json.begin_object();
     write_finding_head(json, program_, finding, finding_title(program_, finding, languages_));
     return json.take() + R"(,"gain":)";
-  });
+  }));
   if (is_judged(finding.status)) {
-    line += gains_.get(finding.gain, [&] { return shortest(finding.gain); });
+    line.put(gains_.of(finding.gain));
   } else {
-    line += "null";
+    line.put("null");
   }
-  line += kept.musts[finding.cap ? 1 : 0];
+  line.put(kept.musts[finding.cap ? 1 : 0]);
   append_readings(kept, finding, line);
-  line += R"(],"missing":[)";
+  line.put(R"(],"missing":[)");
   append_missing(finding, line);
-  line += R"(],"sentence":)";
-  append_sentence(kept, finding, line);
-  line += kept.reasons;
-  if (has_notes_) {
-    std::string_view comma;
-    for (const std::string& note : finding_notes(program_, *inspection_, finding)) {
-      line += comma;
-      comma = ",";
-      append_json_text(line, note);
-    }
-  }
-  line += "]}";
+  line.put(R"(],"sentence":)");
+  sentences_.append(index, finding, line);
+  line.put(kept.reasons);
 }
 
-void FindingLines::append_readings(Kept& kept, const Finding& finding, std::string& line) {
+void FindingLines::append_readings(Kept& kept, const Finding& finding, GrowingText& line) {
   for (std::size_t i = 0; i < finding.readings.size(); ++i) {
     const SideReading& reading = finding.readings[i];
     if (i > 0) {
-      line += ',';
+      line.put(",");
     }
-    line += kept.readings[static_cast<std::size_t>(reading.side)].get(reading.value, [&] {
+    line.put(kept.readings[static_cast<std::size_t>(reading.side)].get(reading.value, [&] {
       JsonWriter json = compact();
       write_reading(json, program_, finding, reading);
       return json.take();
-    });
+    }));
   }
 }
 
-void FindingLines::append_missing(const Finding& finding, std::string& line) const {
+void FindingLines::append_missing(const Finding& finding, GrowingText& line) const {
   for (std::size_t i = 0; i < finding.missing.size(); ++i) {
     if (i > 0) {
-      line += ',';
+      line.put(",");
     }
-    line += missing_[number_place(finding.missing[i].trait, finding.missing[i].side)];
+    line.put(missing_[number_place(finding.missing[i].trait, finding.missing[i].side)]);
   }
 }
 
-void FindingLines::append_sentence(Kept& kept, const Finding& finding, std::string& line) {
-  const auto make = [&] {
-    return json_text(finding_sentence(program_, *inspection_, finding, languages_));
-  };
-  if (!is_judged(finding.status)) {
-    if (has_reasons_) {
-      line += make();
-      return;
-    }
-    auto known = std::find_if(kept.unseen.begin(), kept.unseen.end(), [&](const Unseen& unseen) {
-      return unseen.status == finding.status &&
-             unseen.whether_it_applies_is_open == finding.whether_it_applies_is_open &&
-             unseen.missing == finding.missing;
-    });
-    if (known == kept.unseen.end()) {
-      if (kept.unseen.size() == most_unseen) {
-        kept.unseen.clear();
-      }
-      kept.unseen.push_back(
-          {finding.status, finding.missing, finding.whether_it_applies_is_open, make()});
-      known = std::prev(kept.unseen.end());
-    }
-    line += known->sentence;
-    return;
+void FindingLines::append_notes(const Inspection& inspection, const Finding& finding,
+                                GrowingText& line) const {
+  std::string_view comma;
+  for (const std::string& note : finding_notes(program_, inspection, finding)) {
+    line.put(comma);
+    comma = ",";
+    line.put_json(note);
   }
-  const SideReading& reading = finding.readings[finding.decisive];
-  line += kept.sentences[speaker(finding, reading)].get(reading.value, make);
-}
-
-void FindingLines::append_said(const Spoken& spoken, const Finding& finding, SpokenKind kind,
-                               std::string& line) {
-  const SideReading& reading = finding.readings[spoken.reading.value_or(finding.decisive)];
-  auto& kept = kept_[spoken.finding].said[static_cast<std::size_t>(kind)][spoken.reading ? 1 : 0];
-  line += kept[speaker(finding, reading)].get(reading.value, [&] {
-    const RuleProgram& rule = program_.rule_programs[finding.rule];
-    const SpokenWords& words = spoken.reading ? rule.band_words[reading.band] : rule.words;
-    JsonWriter json = compact();
-    json.begin_object();
-    write_said(json, program_, finding, finding_title(program_, finding, languages_),
-               fill(words_of(words, kind), languages_, program_, finding, reading));
-    return json.take() + R"(,"gain":)";
-  });
-  line += gains_.get(finding.gain, [&] { return shortest(finding.gain); });
-  line += '}';
 }
 
 }  // namespace heelrule

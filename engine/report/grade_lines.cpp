@@ -25,36 +25,48 @@ void LineGrader::grade(const Lines& lines, GradedLines& graded) {
   graded.lines = graded.faulty = 0;
   graded.is_cut_short = graded.falls_short = false;
   std::string_view rest = lines.text;
-  std::size_t count = 0;
   while (!rest.empty() && !graded.is_cut_short) {
+    const std::size_t count = cut(rest);
+    write(read(count, lines.first_line + graded.lines), graded);
+  }
+}
+
+// Lines are cut before they are read: to look for line feeds alone is so quick that it fetches the
+// text for those who read it.
+std::size_t LineGrader::cut(std::string_view& rest) {
+  std::size_t count = 0;
+  for (; count < block_rows && !rest.empty(); ++count) {
     const std::size_t end = std::min(rest.find('\n'), rest.size());
-    std::string_view line = rest.substr(0, end);
+    std::string_view& line = rows_[count].line;
+    line = rest.substr(0, end);
     rest.remove_prefix(std::min(end + 1, rest.size()));
     if (line.ends_with('\r')) {
       line.remove_suffix(1);
     }
-    read(line, lines.first_line + graded.lines, rows_[count]);
-    graded.is_cut_short = rows_[count].fault && order_.stop_at_fault;
-    ++graded.lines;
-    ++count;
-    if (count == block_rows) {
-      write(std::exchange(count, 0), graded);
-    }
   }
-  write(count, graded);
+  return count;
 }
 
-void LineGrader::read(std::string_view line, std::uint64_t number, Row& row) {
-  row.fault =
-      std::visit([&](auto& reader) { return reader.read(line, number, row.values); }, reader_);
+std::size_t LineGrader::read(std::size_t count, std::uint64_t first_line) {
+  return std::visit([&](auto& reader) { return read_with(reader, count, first_line); }, reader_);
+}
+
+template <class OneReader>
+std::size_t LineGrader::read_with(OneReader& reader, std::size_t count, std::uint64_t first_line) {
+  for (std::size_t i = 0; i < count; ++i) {
+    Row& row = rows_[i];
+    row.fault = reader.read(row.line, first_line + i, row.values);
+    if (!row.fault) {
+      fill_row(program_, row.values, block_, i);
+    } else if (order_.stop_at_fault) {
+      return i + 1;
+    }
+  }
+  return count;
 }
 
 void LineGrader::write(std::size_t count, GradedLines& graded) {
-  for (std::size_t i = 0; i < count; ++i) {
-    if (!rows_[i].fault) {
-      fill_row(program_, rows_[i].values, block_, i);
-    }
-  }
+  graded.lines += count;
   evaluate(program_, block_);
   for (std::size_t i = 0; i < count; ++i) {
     if (rows_[i].fault) {
@@ -73,14 +85,12 @@ void LineGrader::write(std::size_t count, GradedLines& graded) {
 
 void LineGrader::write_fault(const LineFault& fault, GradedLines& graded) {
   ++graded.faulty;
+  graded.is_cut_short = order_.stop_at_fault;
   if (graded.faulty <= order_.most_complaints) {
     graded.complaints.push_back(show(fault.diagnostics, fault.sources));
   }
-  if (const auto* table = std::get_if<VerdictTable>(&writer_)) {
-    table->append(fault, graded.text);
-  } else {
-    append_fault_line(fault, graded.text);
-  }
+  const auto* table = std::get_if<VerdictTable>(&writer_);
+  graded.text.put(table != nullptr ? table->row(fault) : fault_line(fault));
 }
 
 }  // namespace heelrule

@@ -11,6 +11,7 @@
 #include "engine/model/inspection_row.hpp"
 #include "engine/reading/csv_lines.hpp"
 #include "engine/reading/json_lines.hpp"
+#include "engine/report/growing_text.hpp"
 #include "engine/report/verdict_lines.hpp"
 #include "engine/report/verdict_table.hpp"
 #include "engine/scoring/block.hpp"
@@ -27,7 +28,7 @@ struct Lines {
 
 /// What became of a piece. Filled again and again, so that a long run asks for no new memory.
 struct GradedLines {
-  std::string text;                     ///< one line for each line of the input
+  GrowingText text;                     ///< one line for each line of the input
   std::vector<std::string> complaints;  ///< for people: the first faults, with their places
   std::uint64_t bytes = 0;              ///< of the input
   std::uint64_t lines = 0;              ///< how many lines were read
@@ -59,11 +60,19 @@ class LineGrader {
 
  private:
   struct Row {
+    std::string_view line;
     InspectionRow values;
     std::optional<LineFault> fault;
   };
 
-  void read(std::string_view line, std::uint64_t number, Row& row);
+  // Cuts lines off, a block of them at most; says how many.
+  std::size_t cut(std::string_view& rest);
+
+  // Reads what was cut off, up to a fault at which the run stops; says how many lines it read.
+  std::size_t read(std::size_t count, std::uint64_t first_line);
+  template <class OneReader>
+  std::size_t read_with(OneReader& reader, std::size_t count, std::uint64_t first_line);
+
   void write(std::size_t count, GradedLines& graded);
   void write_fault(const LineFault& fault, GradedLines& graded);
 

@@ -1,6 +1,7 @@
 #include "engine/report/json_parts.hpp"
 
 #include "engine/report/value_words.hpp"
+#include "engine/scoring/limit.hpp"
 
 namespace heelrule {
 namespace {
@@ -13,6 +14,12 @@ void write_grade_name(JsonWriter& json, const Program& program, std::string_view
   } else {
     json.null();
   }
+}
+
+void write_other_grades(JsonWriter& json, const Program& program, const Verdict& verdict) {
+  write_grade_name(json, program, "by_score_alone", verdict.uncapped);
+  write_grade_name(json, program, "worst_possible", verdict.lowest_grade);
+  write_grade_name(json, program, "best_possible", verdict.highest_grade);
 }
 
 }  // namespace
@@ -54,10 +61,16 @@ void write_grade(JsonWriter& json, const Program& program, const Account& accoun
   json.begin_object();
   write_grade_name(json, program, "name", verdict.grade);
   json.text("means", account.means).truth("stands", verdict.stands);
-  write_grade_name(json, program, "by_score_alone", verdict.uncapped);
-  write_grade_name(json, program, "worst_possible", verdict.lowest_grade);
-  write_grade_name(json, program, "best_possible", verdict.highest_grade);
+  write_other_grades(json, program, verdict);
   json.text("certainty", account.certainty).text("caps", account.caps);
+  json.end_object();
+}
+
+void write_grade_names(JsonWriter& json, const Program& program, const Verdict& verdict) {
+  json.begin_object();
+  write_grade_name(json, program, "name", verdict.grade);
+  json.truth("stands", verdict.stands);
+  write_other_grades(json, program, verdict);
   json.end_object();
 }
 
@@ -71,6 +84,13 @@ void write_finding_head(JsonWriter& json, const Program& program, const Finding&
       .text("status", in_words(finding.status))
       .number("weight", finding.weight / weight_step)
       .number_or_null("credit", finding.credit / full_credit, is_judged(finding.status));
+}
+
+void write_rule(JsonWriter& json, const Program& program, std::size_t rule, Side side) {
+  json.text("rule", program.rules.rules[rule].name);
+  if (side != Side::none) {
+    json.text("side", in_words(side));
+  }
 }
 
 void write_finding_must(JsonWriter& json, const Program& program, const Finding& finding) {
@@ -91,10 +111,10 @@ void write_reading(JsonWriter& json, const Program& program, const Finding& find
   }
   json.text("band", band_name(program, finding.rule, reading.band))
       .number("credit", reading.credit / full_credit);
-  if (reading.limit) {
-    json.number("limit", in_unit(reading.limit->at, trait.unit))
-        .number(reading.limit->value_is_short ? "short_by" : "over_by",
-                in_unit(reading.limit->distance, trait.unit));
+  if (const auto limit = limit_of(prepared, reading)) {
+    json.number("limit", in_unit(limit->at, trait.unit))
+        .number(limit->value_is_short ? "short_by" : "over_by",
+                in_unit(limit->distance, trait.unit));
   }
   json.end_object();
 }

@@ -28,9 +28,15 @@ void write_safety(JsonWriter& json, const Program& program, const SafetyAccount&
 void write_grade(JsonWriter& json, const Program& program, const Account& account,
                  const Verdict& verdict);
 
+/// The same without its sentences.
+void write_grade_names(JsonWriter& json, const Program& program, const Verdict& verdict);
+
 /// A finding's keys from its rule to its credit. What it would gain comes after them.
 void write_finding_head(JsonWriter& json, const Program& program, const Finding& finding,
                         std::string_view title);
+
+/// What a short line has of them: the rule, and the side where each counts by itself.
+void write_rule(JsonWriter& json, const Program& program, std::size_t rule, Side side);
 
 /// A finding's keys about its must.
 void write_finding_must(JsonWriter& json, const Program& program, const Finding& finding);

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "engine/quantity/decimal.hpp"
+#include "engine/scoring/limit.hpp"
 
 namespace heelrule {
 namespace {
@@ -158,6 +159,7 @@ std::string fill(const Phrase& phrase, std::span<const std::string> languages,
   }
   const RuleProgram& rule = program.rule_programs[finding.rule];
   const Unit unit = program.traits[rule.trait].unit;
+  const std::optional<Limit> limit = limit_of(rule, reading);
   std::string words;
   for (const Piece& piece : choose(phrase, languages).pieces) {
     switch (piece.slot) {
@@ -171,11 +173,11 @@ std::string fill(const Phrase& phrase, std::span<const std::string> languages,
         words += side_slot(finding, reading);
         break;
       case Slot::limit:
-        words += reading.limit ? show(reading.limit->at, unit, most_places) : "";
+        words += limit ? show(limit->at, unit, most_places) : "";
         break;
       case Slot::short_by:
       case Slot::over_by:
-        words += reading.limit ? distance_words(unit, reading.limit->distance) : "";
+        words += limit ? distance_words(unit, limit->distance) : "";
         break;
       case Slot::band:
         words += program.rules.rules[finding.rule].bands.empty()

@@ -1,15 +1,17 @@
 #include "engine/report/verdict_lines.hpp"
 
-#include <algorithm>
-#include <array>
+#include <optional>
 #include <utility>
 
-#include "engine/quantity/decimal.hpp"
 #include "engine/report/account.hpp"
 #include "engine/report/finding_lines.hpp"
+#include "engine/report/growing_text.hpp"
 #include "engine/report/json_parts.hpp"
+#include "engine/report/kept_grades.hpp"
 #include "engine/report/memo.hpp"
-#include "engine/report/value_words.hpp"
+#include "engine/report/numerals.hpp"
+#include "engine/report/said_lines.hpp"
+#include "engine/report/short_findings.hpp"
 
 namespace heelrule {
 
@@ -18,104 +20,114 @@ class VerdictLines::Writer {
   Writer(const Program& program, std::span<const std::string> languages, Detail detail)
       : program_(program),
         languages_(fallback_order(languages, program.rules)),
-        detail_(detail),
-        findings_(program, languages_),
-        safety_(program.rules.safety.size()) {
+        safety_(program.rules.safety.size()),
+        grades_(program, languages_, detail),
+        said_(program, languages_, detail) {
     JsonWriter opening(JsonWriter::Layout::compact);
     opening.begin_object();
     write_format(opening, program, program.rules.title.in(languages_));
-    opening_ = opening.take() + R"(,"inspection":{"rules":)";
-    for (const Section& section : program.rules.sections) {
-      JsonWriter head(JsonWriter::Layout::compact);
-      head.begin_object();
-      head.text("name", section.name.value).text("title", section.title.in(languages_));
-      sections_.push_back(head.take() + R"(,"score":)");
+    opening_ = opening.take() + R"(,"inspection":{)";
+    if (detail == Detail::full) {
+      prepare_full();
+    } else if (detail == Detail::failed) {
+      short_findings_.emplace(program, languages_);
     }
-    JsonWriter closing(JsonWriter::Layout::compact);
-    closing.begin_object();
-    closing.texts("usual_cautions", usual_cautions(program.rules, languages_)).end_object();
-    closing_ = closing.take().substr(1) + "\n";
   }
 
-  void append(const Inspection& inspection, const Verdict& verdict, std::string& line) {
-    line_ = &line;
-    findings_.begin(inspection);
-    about(inspection);
-    put(verdict.refers() ? R"("see_practitioner_first":true,"safety":[)"
-                         : R"("see_practitioner_first":false,"safety":[)");
-    safety(inspection, verdict);
-    said(R"(],"referrals":[)", verdict, verdict.referrals, SpokenKind::referral);
-    put(R"(],"grade":)");
-    grade(inspection, verdict);
-    put(R"(,"score":)");
-    score(verdict.score);
-    if (detail_ == Detail::full) {
-      sections(verdict);
-    }
-    if (detail_ != Detail::brief) {
-      put(R"(,"findings":[)");
-      findings(verdict);
-      put("]");
-    }
-    said(R"(,"cautions":[)", verdict, verdict.cautions, SpokenKind::caution);
-    if (detail_ == Detail::brief) {
-      put("]}\n");
-      return;
-    }
-    said(R"(],"advice":[)", verdict, verdict.advice, SpokenKind::advice);
-    said(R"(],"advice_held_back":[)", verdict, verdict.held_advice, SpokenKind::advice);
-    put(R"(],"would_settle":[)");
-    would_settle(inspection, verdict);
-    put("]");
-    if (detail_ == Detail::full) {
-      put(",");
-      put(closing_);
+  void append(const Inspection& inspection, const Verdict& verdict, GrowingText& lines) {
+    lines_ = &lines;
+    numerals_.expect(verdict.score.points().value_or(0));
+    put(opening_);
+    if (full_) {
+      append_full(inspection, verdict);
     } else {
-      put("}\n");
+      append_short(inspection, verdict);
     }
   }
 
  private:
-  static constexpr unsigned grade_place_bits = 10;
-
-  // What the words about a grade depend on.
-  struct GradeCase {
-    std::optional<std::size_t> grade;
-    std::optional<std::size_t> uncapped;
-    std::size_t lowest = 0;
-    std::size_t highest = 0;
-    bool stands = false;
-    bool is_open = false;
-    std::vector<std::size_t> musts;  // findings that cap it
-
-    bool operator==(const GradeCase&) const = default;
+  // What only full lines have.
+  struct Full {
+    FindingLines findings;
+    std::vector<std::string> sections;  // up to the score
+    std::string closing;
   };
 
-  struct GradeWords {
-    GradeCase known;
-    std::string words;
-  };
-
-  void put(std::string_view text) { line_->append(text); }
-  void put(double number) {
-    put(numerals_.get(number, [&] { return shortest(number); }));
+  void prepare_full() {
+    full_.emplace(Full{FindingLines(program_, languages_), {}, {}});
+    for (const Section& section : program_.rules.sections) {
+      JsonWriter head(JsonWriter::Layout::compact);
+      head.begin_object();
+      head.text("name", section.name.value).text("title", section.title.in(languages_));
+      full_->sections.push_back(head.take() + R"(,"score":)");
+    }
+    JsonWriter closing(JsonWriter::Layout::compact);
+    closing.begin_object();
+    closing.texts("usual_cautions", usual_cautions(program_.rules, languages_)).end_object();
+    full_->closing = "]," + closing.take().substr(1) + "\n";
   }
 
-  void about(const Inspection& inspection) {
-    put(opening_);
-    append_json_text(*line_, inspection.rules);
-    const std::array<std::pair<std::string_view, const std::string*>, 6> fields{
-        {{R"(,"date":)", &inspection.date},
-         {R"(,"observer":)", &inspection.observer},
-         {R"(,"client":)", &inspection.client},
-         {R"(,"shoe":)", &inspection.shoe_label},
-         {R"(,"marked":)", &inspection.shoe_marked},
-         {R"(,"note":)", &inspection.note}}};
-    for (const auto& [key, text] : fields) {
-      put(key);
-      append_json_text(*line_, *text);
+  void append_full(const Inspection& inspection, const Verdict& verdict) {
+    put(R"("rules":)", inspection.rules);
+    put(",");
+    who_and_when(inspection);
+    put(R"(,"note":)", inspection.note);
+    put(verdict.refers() ? R"(},"see_practitioner_first":true,"safety":[)"
+                         : R"(},"see_practitioner_first":false,"safety":[)");
+    safety(inspection, verdict);
+    said(R"(],"referrals":[)", verdict, verdict.referrals, SpokenKind::referral);
+    put(R"(],"grade":)");
+    grades_.append(inspection, verdict, *lines_);
+    put(R"(,"score":)");
+    score(verdict.score);
+    sections(verdict);
+    put(R"(,"findings":[)");
+    full_->findings.append(inspection, verdict, *lines_);
+    said(R"(],"cautions":[)", verdict, verdict.cautions, SpokenKind::caution);
+    said(R"(],"advice":[)", verdict, verdict.advice, SpokenKind::advice);
+    said(R"(],"advice_held_back":[)", verdict, verdict.held_advice, SpokenKind::advice);
+    put(R"(],"would_settle":[)");
+    would_settle(inspection, verdict);
+    put(full_->closing);
+  }
+
+  void append_short(const Inspection& inspection, const Verdict& verdict) {
+    who_and_when(inspection);
+    if (verdict.refers()) {
+      put(R"(},"see_practitioner_first":true,"safety":[)");
+      safety(inspection, verdict);
+      said(R"(],"referrals":[)", verdict, verdict.referrals, SpokenKind::referral);
+      put(R"(],"grade":)");
+    } else {
+      put(R"(},"see_practitioner_first":false,"safety":[],"referrals":[],"grade":)");
     }
-    put("},");
+    grades_.append(inspection, verdict, *lines_);
+    put(R"(,"score":)");
+    points(verdict.score);
+    if (short_findings_) {
+      put(R"(},"findings":[)");
+      short_findings_->append(inspection, verdict, *lines_);
+      put(R"(],"cautions":[)");
+    } else {
+      put(R"(},"cautions":[)");
+    }
+    said_.append(verdict, verdict.cautions, SpokenKind::caution, *lines_);
+    put("]}\n");
+  }
+
+  void put(std::string_view text) { lines_->put(text); }
+  void put(double number) { put(numerals_.of(number)); }
+  void put(std::string_view key, const std::string& text) {
+    put(key);
+    lines_->put_json(text);
+  }
+
+  void who_and_when(const Inspection& inspection) {
+    put(R"("date":)", inspection.date);
+    put(R"(,"observer":)", inspection.observer);
+    put(R"(,"client":)", inspection.client);
+    put(R"(,"shoe":)", inspection.shoe_label);
+    put(R"(,"marked":)", inspection.shoe_marked);
   }
 
   void safety(const Inspection& inspection, const Verdict& verdict) {
@@ -124,7 +136,7 @@ class VerdictLines::Writer {
     std::string_view comma;
     for (std::size_t i = 0; i < verdict.safety.size(); ++i) {
       const SafetyAnswer& answer = verdict.safety[i];
-      if (!answer.yes && detail_ != Detail::full) {
+      if (!answer.yes && !full_) {
         continue;
       }
       put(comma);
@@ -147,51 +159,24 @@ class VerdictLines::Writer {
     }
   }
 
-  static std::size_t place_of(const GradeCase& known) {
-    std::uint64_t mixed = (known.stands ? 2 : 0) + (known.is_open ? 1 : 0);
-    const auto mix = [&](std::size_t part) { mixed = (mixed ^ part) * 0x9E3779B97F4A7C15; };
-    for (const std::size_t part :
-         {known.grade.value_or(0), known.uncapped.value_or(0), known.lowest, known.highest}) {
-      mix(part);
-    }
-    for (const std::size_t must : known.musts) {
-      mix(must);
-    }
-    return mixed >> (64U - grade_place_bits);
+  void said(std::string_view before, const Verdict& verdict, const std::vector<Spoken>& all,
+            SpokenKind kind) {
+    put(before);
+    said_.append(verdict, all, kind, *lines_);
   }
 
-  void know(const Verdict& verdict) {
-    case_.grade = verdict.grade;
-    case_.uncapped = verdict.uncapped;
-    case_.lowest = verdict.lowest_grade;
-    case_.highest = verdict.highest_grade;
-    case_.stands = verdict.stands;
-    case_.is_open = verdict.score.open_weight > 0;
-    case_.musts.clear();
-    for (std::size_t i = 0; i < verdict.findings.size(); ++i) {
-      if (verdict.findings[i].cap) {
-        case_.musts.push_back(i);
-      }
-    }
-  }
-
-  void grade(const Inspection& inspection, const Verdict& verdict) {
-    const auto make = [&] {
-      const Account words = brief_account(program_, inspection, verdict, languages_);
-      JsonWriter json(JsonWriter::Layout::compact);
-      write_grade(json, program_, words, verdict);
-      return json.take();
-    };
-    know(verdict);
-    GradeWords& kept = grades_[place_of(case_)];
-    if (kept.words.empty() || !(kept.known == case_)) {
-      kept = {case_, make()};
-    }
-    put(kept.words);
-  }
-
-  void score(const Score& score) {
+  // The score, up to its weights. Where nothing is open, it can become nothing else.
+  void points(const Score& score) {
     put(R"({"points":)");
+    if (score.open_weight == 0 && score.weight > 0) {
+      const std::string_view digits = numerals_.of(*score.points());
+      put(digits);
+      put(R"(,"lowest":)");
+      put(digits);
+      put(R"(,"highest":)");
+      put(digits);
+      return;
+    }
     if (const auto points = score.points()) {
       put(*points);
     } else {
@@ -201,6 +186,10 @@ class VerdictLines::Writer {
     put(score.lowest_points());
     put(R"(,"highest":)");
     put(score.highest_points());
+  }
+
+  void score(const Score& score) {
+    points(score);
     put(R"(,"weight_seen":)");
     put(score.weight / weight_step);
     put(R"(,"weight_open":)");
@@ -210,39 +199,13 @@ class VerdictLines::Writer {
 
   void sections(const Verdict& verdict) {
     std::string_view before = R"(,"sections":[)";
-    for (std::size_t i = 0; i < sections_.size(); ++i) {
+    for (std::size_t i = 0; i < full_->sections.size(); ++i) {
       put(before);
       before = "},";
-      put(sections_[i]);
+      put(full_->sections[i]);
       score(verdict.sections[i]);
     }
-    put(sections_.empty() ? R"(,"sections":[])" : "}]");
-  }
-
-  void findings(const Verdict& verdict) {
-    std::string_view comma;
-    for (std::size_t i = 0; i < verdict.findings.size(); ++i) {
-      const Finding& finding = verdict.findings[i];
-      const bool passed =
-          finding.status == Status::pass || finding.status == Status::does_not_apply;
-      if (passed && detail_ == Detail::failed) {
-        continue;
-      }
-      put(comma);
-      comma = ",";
-      findings_.append(i, finding, *line_);
-    }
-  }
-
-  void said(std::string_view before, const Verdict& verdict, const std::vector<Spoken>& all,
-            SpokenKind kind) {
-    put(before);
-    std::string_view comma;
-    for (const Spoken& spoken : all) {
-      put(comma);
-      comma = ",";
-      findings_.append_said(spoken, verdict.findings[spoken.finding], kind, *line_);
-    }
+    put(full_->sections.empty() ? R"(,"sections":[])" : "}]");
   }
 
   void would_settle(const Inspection& inspection, const Verdict& verdict) {
@@ -252,24 +215,21 @@ class VerdictLines::Writer {
     std::string_view comma;
     for (const std::string& question :
          missing_questions(program_, inspection, verdict.would_settle, languages_)) {
-      put(comma);
+      put(comma, question);
       comma = ",";
-      append_json_text(*line_, question);
     }
   }
 
   const Program& program_;
   std::vector<std::string> languages_;
-  Detail detail_;
-  FindingLines findings_;
   std::string opening_;
-  std::vector<std::string> sections_;
-  std::string closing_;
   std::vector<Memo> safety_;
-  std::vector<GradeWords> grades_ = std::vector<GradeWords>(1U << grade_place_bits);
-  GradeCase case_;
-  Memo numerals_;
-  std::string* line_ = nullptr;
+  KeptGrades grades_;
+  SaidLines said_;
+  std::optional<Full> full_;
+  std::optional<ShortFindings> short_findings_;
+  Numerals numerals_;
+  GrowingText* lines_ = nullptr;
 };
 
 VerdictLines::VerdictLines(const Program& program, std::span<const std::string> languages,
@@ -280,7 +240,7 @@ VerdictLines::VerdictLines(VerdictLines&&) noexcept = default;
 VerdictLines& VerdictLines::operator=(VerdictLines&&) noexcept = default;
 
 void VerdictLines::append(const Inspection& inspection, const Verdict& verdict,
-                          std::string& lines) {
+                          GrowingText& lines) {
   writer_->append(inspection, verdict, lines);
 }
 

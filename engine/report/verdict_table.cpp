@@ -49,44 +49,44 @@ std::string VerdictTable::header() const {
   return row + ",error\n";
 }
 
-void VerdictTable::append(const Inspection& inspection, const Verdict& verdict,
-                          std::string& rows) const {
-  append_csv_cell(rows, inspection.client);
+std::string VerdictTable::row(const Inspection& inspection, const Verdict& verdict) const {
+  std::string row;
+  append_csv_cell(row, inspection.client);
   for (const std::string* text :
        {&inspection.observer, &inspection.date, &inspection.shoe_label, &inspection.shoe_marked}) {
-    rows += ',';
-    append_csv_cell(rows, *text);
+    row += ',';
+    append_csv_cell(row, *text);
   }
-  rows += ',';
-  rows += verdict.grade ? program_.rules.grades[*verdict.grade].name.value : "";
-  rows += verdict.stands ? ",yes," : ",no,";
+  row += ',';
+  row += verdict.grade ? program_.rules.grades[*verdict.grade].name.value : "";
+  row += verdict.stands ? ",yes," : ",no,";
   if (const auto points = verdict.score.points()) {
-    append_shortest(rows, *points);
+    append_shortest(row, *points);
   }
-  rows += ',';
-  append_shortest(rows, verdict.score.lowest_points());
-  rows += ',';
-  append_shortest(rows, verdict.score.highest_points());
-  rows += verdict.refers() ? ",yes," : ",no,";
+  row += ',';
+  append_shortest(row, verdict.score.lowest_points());
+  row += ',';
+  append_shortest(row, verdict.score.highest_points());
+  row += verdict.refers() ? ",yes," : ",no,";
   std::string referrals = safety_referrals(verdict);
   const std::string more = said(verdict, verdict.referrals, &SpokenWords::referral);
   if (!more.empty()) {
     join(referrals, more);
   }
-  append_csv_cell(rows, referrals);
-  rows += ',';
-  append_csv_cell(rows, said(verdict, verdict.cautions, &SpokenWords::caution));
+  append_csv_cell(row, referrals);
+  row += ',';
+  append_csv_cell(row, said(verdict, verdict.cautions, &SpokenWords::caution));
   for (const Finding& finding : verdict.findings) {
-    rows += ',';
-    rows += in_words(finding.status);
+    row += ',';
+    row += in_words(finding.status);
   }
-  rows += ",\n";
+  return row + ",\n";
 }
 
-void VerdictTable::append(const LineFault& fault, std::string& rows) const {
-  rows.append(fixed_columns.size() + program_.contributions.size(), ',');
-  append_csv_cell(rows, fault_words(fault));
-  rows += '\n';
+std::string VerdictTable::row(const LineFault& fault) const {
+  std::string row(fixed_columns.size() + program_.contributions.size(), ',');
+  append_csv_cell(row, fault_words(fault));
+  return row + "\n";
 }
 
 std::string VerdictTable::said(const Verdict& verdict, const std::vector<Spoken>& all,

@@ -8,6 +8,7 @@
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
 #include "engine/reading/line_fault.hpp"
+#include "engine/report/growing_text.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {
@@ -23,9 +24,14 @@ class VerdictTable {
   /// The names of the columns, and a line feed.
   std::string header() const;
 
-  /// Appends a row and a line feed.
-  void append(const Inspection& inspection, const Verdict& verdict, std::string& rows) const;
-  void append(const LineFault& fault, std::string& rows) const;
+  /// A row and a line feed.
+  std::string row(const Inspection& inspection, const Verdict& verdict) const;
+  std::string row(const LineFault& fault) const;
+
+  /// Appends a row.
+  void append(const Inspection& inspection, const Verdict& verdict, GrowingText& rows) const {
+    rows.put(row(inspection, verdict));
+  }
 
  private:
   std::string said(const Verdict& verdict, const std::vector<Spoken>& all,

@@ -2,14 +2,12 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
-#include <limits>
 #include <span>
 
 #include "engine/formula/operation.hpp"
-#include "engine/quantity/settle.hpp"
 #include "engine/scoring/grade_reach.hpp"
 #include "engine/scoring/joining.hpp"
+#include "engine/scoring/limit.hpp"
 
 namespace heelrule {
 namespace {
@@ -23,20 +21,22 @@ class Decision {
   void decide() {
     forget();
     grade();
-    for (std::size_t i = 0; i < program_.contributions.size(); ++i) {
-      find(program_.contributions[i], verdict_.findings[i]);
-    }
     answer_safety();
-    gather_warnings();
     if (detail_ == Detail::brief) {
+      for (const std::uint32_t i : program_.warning) {
+        if (program_.contributions[i].voice.warns_alike) {
+          warn_alike(i);
+        } else {
+          find_and_warn(i);
+        }
+      }
       return;
     }
-    gather_advice();
-    if (!verdict_.stands) {
-      list_what_would_settle();
+    for (std::uint32_t i = 0; i < program_.contributions.size(); ++i) {
+      find_and_warn(i);
     }
     if (detail_ == Detail::full) {
-      add_up_sections();
+      tell_the_rest();
     }
   }
 
@@ -45,7 +45,6 @@ class Decision {
 
   // A verdict that is decided anew keeps the memory of its lists.
   void forget() {
-    verdict_.sections.assign(program_.rules.sections.size(), {});
     verdict_.findings.resize(program_.contributions.size());
     verdict_.safety.resize(program_.rules.safety.size());
     verdict_.grade.reset();
@@ -71,60 +70,82 @@ class Decision {
     verdict_.stands = reach.grade && reach.lowest == reach.highest && outcome.open_musts == 0;
   }
 
+  void find_and_warn(std::uint32_t index) {
+    const Contribution& contribution = program_.contributions[index];
+    find(contribution, verdict_.findings[index]);
+    if (contribution.voice.warns) {
+      gather_warnings(index, verdict_.findings[index]);
+    }
+  }
+
+  // Where the words are the same of every reading, it is enough to know that they are said.
+  void warn_alike(std::uint32_t index) {
+    const Contribution& contribution = program_.contributions[index];
+    const auto lacks_credit = [&](Register credit) {
+      return credit != no_register && at(credit) < full_credit;
+    };
+    if ((lacks_credit(contribution.credits[0]) || lacks_credit(contribution.credits[1])) &&
+        applies_to(contribution, block_, row_) == 1) {
+      warn(index, program_.rule_programs[contribution.rule].words, std::nullopt);
+    }
+  }
+
+  // What only a full verdict has.
+  void tell_the_rest() {
+    for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
+      weigh(program_.contributions[i], verdict_.findings[i]);
+    }
+    gather_advice();
+    if (!verdict_.stands) {
+      list_what_would_settle();
+    }
+    add_up_sections();
+  }
+
   void find(const Contribution& contribution, Finding& found) const {
+    const double applies = applies_to(contribution, block_, row_);
+    const double credit = joined_credit(contribution, block_, row_);
+    found.status = status_of(applies, credit);
     found.readings.clear();
-    if (detail_ == Detail::brief && !contribution.voice.warns && contribution.cap <= 0) {
-      found.status = Status::not_seen;
+    if (!is_spoken_of(contribution.voice, found.status)) {
       return;
     }
-    judge(contribution, found);
-    found.missing.clear();
+    found.rule = contribution.rule;
+    found.side = contribution.side;
+    found.weight = contribution.weight;
+    found.credit = is_judged(found.status) ? credit : 0;
+    found.whether_it_applies_is_open = applies != 1 && applies != 0;
     found.decisive = 0;
     found.sides_alike = false;
     found.cannot_be_worked_out = false;
-    if (is_spoken_of(contribution.voice, found.status)) {
+    found.missing.clear();
+    if (found.status != Status::does_not_apply) {
       read_sides(contribution, found);
-    }
-    if (is_judged(found.status)) {
-      choose_decisive(found);
     }
     if (found.status == Status::not_seen && detail_ != Detail::brief) {
       list_missing(contribution, found);
     }
   }
 
-  void judge(const Contribution& contribution, Finding& found) const {
-    found.rule = contribution.rule;
-    found.side = contribution.side;
-    found.weight = contribution.weight;
-    const double applies = applies_to(contribution, block_, row_);
-    const double credit = joined_credit(contribution, block_, row_);
-    found.status = status_of(applies, credit);
-    found.whether_it_applies_is_open = applies != 1 && applies != 0;
-    found.credit = is_judged(found.status) ? credit : 0;
+  // What a finding does to the score and to the grade.
+  void weigh(const Contribution& contribution, Finding& found) const {
     const bool lacks_credit = found.status == Status::part || found.status == Status::fail;
-    found.gain = lacks_credit ? gain_of(contribution, credit) : 0;
+    found.gain = lacks_credit ? gain_of(contribution, found.credit) : 0;
     found.cap.reset();
     if (found.status == Status::fail && contribution.cap > 0) {
       found.cap = static_cast<std::size_t>(contribution.cap);
     }
   }
 
-  // Whether anything is said of a finding's readings.
+  // Whether anything is said of a finding beyond its status.
   bool is_spoken_of(const Voice& voice, Status status) const {
-    if (status == Status::does_not_apply) {
-      return false;
+    if (detail_ == Detail::full) {
+      return true;
     }
-    const bool passed = status == Status::pass;
-    switch (detail_) {
-      case Detail::full:
-        return true;
-      case Detail::failed:
-        return !passed || voice.warns_by_band || voice.advises_by_band;
-      case Detail::brief:
-        return passed ? voice.warns_by_band : voice.warns;
+    if (status == Status::pass) {
+      return voice.warns_by_band;
     }
-    return true;
+    return status != Status::does_not_apply;
   }
 
   double gain_of(const Contribution& contribution, double credit) const {
@@ -145,45 +166,41 @@ class Decision {
                : all.subspan(contribution.side == Side::left ? 0 : 1, 1);
   }
 
+  // Whose is the one or the other of a contribution's values.
+  static Side side_of(const Contribution& contribution, std::size_t which) {
+    const bool has_both = contribution.values[1] != no_register;
+    return has_both ? std::array{Side::left, Side::right}.at(which) : contribution.side;
+  }
+
   void read_sides(const Contribution& contribution, Finding& found) const {
     const RuleProgram& rule = program_.rule_programs[contribution.rule];
-    const TraitProgram& trait = program_.traits[rule.trait];
-    const Sides sides = sides_of(contribution);
-    for (std::size_t i = 0; i < sides.size(); ++i) {
-      const Register value_register = trait.values[static_cast<std::size_t>(sides[i])];
-      if (!seen(value_register)) {
+    for (std::size_t i = 0; i < contribution.values.size(); ++i) {
+      const Register value = contribution.values[i];
+      if (value == no_register || !seen(value)) {
         continue;
       }
       SideReading& reading = found.readings.emplace_back();
-      reading.side = sides[i];
-      reading.value = at(value_register);
+      reading.side = side_of(contribution, i);
+      reading.value = at(value);
       reading.band = rule.scale.band(reading.value);
       reading.credit = at(contribution.credits[i]);
-      if (const auto cut = rule.better[reading.band]) {
-        const double limit = rule.cuts[*cut];
-        reading.limit =
-            Limit{limit, std::fabs(settled_distance(limit, reading.value)), *cut == reading.band};
-      }
     }
     found.sides_alike =
         found.readings.size() == 2 && found.readings[0].value == found.readings[1].value;
+    const bool both_judged = is_judged(found.status) && found.readings.size() == 2;
+    found.decisive = both_judged && is_worse(rule, found.readings[1], found.readings[0]) ? 1 : 0;
   }
 
-  static double settled_distance(double a, double b) { return settled(a - b); }
-
-  // The side that the words speak of: the one with less credit; of equals, the one further from a
-  // better band.
-  static void choose_decisive(Finding& found) {
-    const auto key = [](const SideReading& reading) {
-      return std::pair(reading.credit, reading.limit ? -reading.limit->distance : 0.0);
-    };
-    if (found.readings.size() < 2) {
-      return;
+  // The words speak of the side with less credit; of equals, of the one further from a better band.
+  static bool is_worse(const RuleProgram& rule, const SideReading& a, const SideReading& b) {
+    if (a.credit != b.credit || a.value == b.value) {
+      return a.credit < b.credit;
     }
-    const auto worst = std::min_element(
-        found.readings.begin(), found.readings.end(),
-        [&](const SideReading& a, const SideReading& b) { return key(a) < key(b); });
-    found.decisive = static_cast<std::size_t>(worst - found.readings.begin());
+    const auto distance = [&](const SideReading& reading) {
+      const auto limit = limit_of(rule, reading);
+      return limit ? limit->distance : 0;
+    };
+    return distance(a) > distance(b);
   }
 
   void add_missing(const std::vector<Register>& needs, std::vector<Missing>& missing) const {
@@ -212,6 +229,7 @@ class Decision {
   }
 
   void add_up_sections() {
+    verdict_.sections.assign(program_.rules.sections.size(), {});
     for (const Finding& found : verdict_.findings) {
       Score& section = verdict_.sections[program_.rule_programs[found.rule].section];
       if (found.status == Status::not_seen) {
@@ -246,23 +264,20 @@ class Decision {
   // What is said: a band's words where a value lies in it, a rule's where it does not pass in full.
   // A caution or referral of either side counts, whichever side decides, and also where the other
   // side was not seen.
-  void gather_warnings() {
-    for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
-      const Finding& found = verdict_.findings[i];
-      if (!program_.contributions[i].voice.warns || !has_words(found)) {
-        continue;
+  void gather_warnings(std::size_t index, const Finding& found) {
+    if (!has_words(found)) {
+      return;
+    }
+    const RuleProgram& rule = program_.rule_programs[found.rule];
+    for (std::size_t side = 0; side < found.readings.size(); ++side) {
+      const std::size_t band = found.readings[side].band;
+      const bool said = found.readings[found.decisive].band == band && side != found.decisive;
+      if (!said) {
+        warn(index, rule.band_words[band], side);
       }
-      const RuleProgram& rule = program_.rule_programs[found.rule];
-      for (std::size_t side = 0; side < found.readings.size(); ++side) {
-        const std::size_t band = found.readings[side].band;
-        const bool said = found.readings[found.decisive].band == band && side != found.decisive;
-        if (!said) {
-          warn(i, rule.band_words[band], side);
-        }
-      }
-      if (cannot_pass(found)) {
-        warn(i, rule.words, std::nullopt);
-      }
+    }
+    if (cannot_pass(found)) {
+      warn(index, rule.words, std::nullopt);
     }
   }
 

@@ -13,8 +13,9 @@ namespace heelrule {
 Verdict decide(const Program& program, const Block& block, std::size_t row);
 
 /// The same as far as `detail` goes, into a verdict of another row, whose memory is used again.
-/// A finding of which nothing is said in that detail reads nothing; in brief, one that neither
-/// warns nor caps the grade is not judged.
+/// Only a full verdict has gains, caps, sections, advice, and what would settle the grade. A
+/// finding of which nothing is said in `detail` reads nothing; in brief, those that never warn are
+/// not decided.
 void decide(const Program& program, const Block& block, std::size_t row, Detail detail,
             Verdict& verdict);
 

@@ -7,7 +7,7 @@ namespace heelrule {
 
 enum class Detail : std::uint8_t {
   full,    ///< all there is to say
-  failed,  ///< of the findings only those that did not pass in full, with advice; no sections
+  failed,  ///< what is brief, and the findings that did not pass in full
   brief,   ///< score, grade, safety, cautions and referrals
 };
 

@@ -30,6 +30,11 @@ struct NumberOf {
   }
 };
 
+double number_in(const Inspection& inspection, const RowInput& wanted) {
+  const Observation* seen = inspection.find(wanted.input.trait, wanted.side);
+  return seen == nullptr ? operation::not_seen : number_of(seen->value, wanted.input);
+}
+
 }  // namespace
 
 double number_of(const Value& value, const Input& input) {
@@ -38,23 +43,16 @@ double number_of(const Value& value, const Input& input) {
 
 void fill_row(const Program& program, const Inspection& inspection, Block& block, std::size_t row) {
   for (Register i = 0; i < program.inputs.size(); ++i) {
-    const RowInput& wanted = program.inputs[i];
-    const Observation* seen = inspection.find(wanted.input.trait, wanted.side);
-    block.column(i)[row] =
-        seen == nullptr ? operation::not_seen : number_of(seen->value, wanted.input);
+    block.column(i)[row] = number_in(inspection, program.inputs[i]);
   }
 }
 
 void fill_row(const Program& program, const InspectionRow& values, Block& block, std::size_t row) {
-  for (Register i = 0; i < program.inputs.size(); ++i) {
-    const RowInput& wanted = program.inputs[i];
-    if (wanted.input.facet == Facet::value) {
-      block.column(i)[row] = values.numbers[number_place(wanted.input.trait, wanted.side)];
-      continue;
-    }
-    const Observation* seen = values.inspection.find(wanted.input.trait, wanted.side);
-    block.column(i)[row] =
-        seen == nullptr ? operation::not_seen : number_of(seen->value, wanted.input);
+  for (const PlainInput& input : program.plain_inputs) {
+    block.column(input.result)[row] = values.numbers[input.place];
+  }
+  for (const Register i : program.other_inputs) {
+    block.column(i)[row] = number_in(values.inspection, program.inputs[i]);
   }
 }
 

@@ -5,6 +5,7 @@
 #include <map>
 #include <tuple>
 
+#include "engine/model/inspection_row.hpp"
 #include "engine/scoring/check_rules.hpp"
 
 namespace heelrule {
@@ -23,9 +24,10 @@ Voice voice_of(const RuleProgram& rule) {
   };
   Voice voice;
   voice.warns_by_band = any_band(warns);
-  voice.advises_by_band = any_band(advises);
   voice.warns = voice.warns_by_band || warns(rule.words);
-  voice.advises = voice.advises_by_band || advises(rule.words);
+  voice.warns_alike = voice.warns && !voice.warns_by_band && rule.words.caution.is_fixed() &&
+                      rule.words.referral.is_fixed();
+  voice.advises = any_band(advises) || advises(rule.words);
   return voice;
 }
 
@@ -38,6 +40,7 @@ class Lowering {
   void run() {
     // Inputs take the first registers, so every one of them is found before the first instruction.
     collect_inputs();
+    part_inputs();
     program_.register_count = static_cast<Register>(program_.inputs.size());
     needs_.resize(program_.inputs.size());
     for (Register i = 0; i < program_.register_count; ++i) {
@@ -50,6 +53,7 @@ class Lowering {
     for (std::uint32_t rule = 0; rule < program_.rule_programs.size(); ++rule) {
       lower_rule(rule);
     }
+    list_what_warns();
     for (std::size_t change = 0; change < program_.rules.changes.size(); ++change) {
       lower_change(applies_[program_.rules.rules.size() + change]);
     }
@@ -77,6 +81,18 @@ class Lowering {
     std::sort(program_.inputs.begin(), program_.inputs.end());
     program_.inputs.erase(std::unique(program_.inputs.begin(), program_.inputs.end()),
                           program_.inputs.end());
+  }
+
+  void part_inputs() {
+    for (Register i = 0; i < program_.inputs.size(); ++i) {
+      const auto& [input, side] = program_.inputs[i];
+      if (input.facet == Facet::value) {
+        const std::size_t place = number_place(input.trait, side);
+        program_.plain_inputs.push_back({i, static_cast<std::uint32_t>(place)});
+      } else {
+        program_.other_inputs.push_back(i);
+      }
+    }
   }
 
   void collect_inputs(const std::optional<Expression>& expression) {
@@ -246,18 +262,28 @@ class Lowering {
       prepared.applies_needs = needs_[contribution.applies];
     }
     if (!trait.has_sides) {
-      contribution.credits[0] = judge(index, trait.values[index_of(Side::none)]);
+      contribution.values[0] = trait.values[index_of(Side::none)];
+      contribution.credits[0] = judge(index, contribution.values[0]);
       program_.contributions.push_back(contribution);
       return;
     }
-    contribution.credits = {judge(index, trait.values[index_of(Side::left)]),
-                            judge(index, trait.values[index_of(Side::right)])};
+    contribution.values = {trait.values[index_of(Side::left)], trait.values[index_of(Side::right)]};
+    contribution.credits = {judge(index, contribution.values[0]),
+                            judge(index, contribution.values[1])};
     if (rule.sides == SideRule::each) {
       add_each_side(contribution);
       return;
     }
     contribution.joining = rule.sides == SideRule::mean ? Joining::mean : Joining::worse;
     program_.contributions.push_back(contribution);
+  }
+
+  void list_what_warns() {
+    for (std::uint32_t i = 0; i < program_.contributions.size(); ++i) {
+      if (program_.contributions[i].voice.warns) {
+        program_.warning.push_back(i);
+      }
+    }
   }
 
   void lower_change(const std::optional<Expression>& applies) {
@@ -272,6 +298,7 @@ class Lowering {
     for (std::size_t i = 0; i < both_sides.size(); ++i) {
       Contribution one = both;
       one.side = both_sides[i];
+      one.values = {both.values[i], no_register};
       one.credits = {both.credits[i], no_register};
       one.weight = both.weight / 2;
       program_.contributions.push_back(one);

@@ -134,6 +134,13 @@ class PhraseReader {
 
 }  // namespace
 
+bool Phrase::is_fixed() const {
+  return std::all_of(wordings.begin(), wordings.end(), [](const PhraseWording& wording) {
+    return std::all_of(wording.pieces.begin(), wording.pieces.end(),
+                       [](const Piece& piece) { return piece.slot == Slot::none; });
+  });
+}
+
 const PhraseWording& choose(const Phrase& phrase, std::span<const std::string> languages) {
   return phrase.wordings[choose_language(phrase.wordings, languages)];
 }

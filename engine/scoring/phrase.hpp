@@ -36,6 +36,10 @@ struct Phrase {
   std::vector<PhraseWording> wordings;
 
   bool empty() const { return wordings.empty(); }
+
+  /// Whether no wording has a slot, so that it says the same of every reading.
+  bool is_fixed() const;
+
   bool operator==(const Phrase&) const = default;
 };
 

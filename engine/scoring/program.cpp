@@ -8,8 +8,12 @@
 namespace heelrule {
 
 std::size_t CreditScale::band(double value) const {
-  const auto above = std::upper_bound(thresholds.begin(), thresholds.end(), value);
-  return static_cast<std::size_t>(above - thresholds.begin());
+  // They are few: to look at all of them is quicker than to search.
+  std::size_t reached = 0;
+  for (const double threshold : thresholds) {
+    reached += value >= threshold ? 1 : 0;
+  }
+  return reached;
 }
 
 double CreditScale::credit(double value) const {

@@ -28,6 +28,12 @@ struct RowInput {
   auto operator<=>(const RowInput&) const = default;
 };
 
+/// An input that is a number of a row as it is: most are.
+struct PlainInput {
+  Register result = 0;
+  std::uint32_t place = 0;  ///< as `number_place` gives it
+};
+
 struct Constant {
   Register result = 0;
   double value = 0;
@@ -69,8 +75,8 @@ enum class Joining : std::uint8_t { single, worse, mean };
 struct Voice {
   bool warns = false;          ///< its rule or a band has a caution or a referral
   bool warns_by_band = false;  ///< … a band has
+  bool warns_alike = false;    ///< … its rule alone has, and they say the same of every reading
   bool advises = false;        ///< its rule or a band has advice
-  bool advises_by_band = false;
 };
 
 /// One share of the score: a rule, or one side of a rule whose sides count each.
@@ -79,9 +85,10 @@ struct Contribution {
   Side side = Side::none;  ///< of a rule whose sides count each
   Joining joining = Joining::single;
   std::array<Register, 2> credits{no_register, no_register};
-  Register applies = no_register;  ///< none: it always applies
-  double weight = 0;               ///< in thousandths
-  std::int32_t cap = -1;           ///< of a must: the grade that remains; -1: no must
+  std::array<Register, 2> values{no_register, no_register};  ///< what the credits judge
+  Register applies = no_register;                            ///< none: it always applies
+  double weight = 0;                                         ///< in thousandths
+  std::int32_t cap = -1;  ///< of a must: the grade that remains; -1: no must
   Voice voice;
 };
 
@@ -123,10 +130,13 @@ using GradeBound = double;
 
 struct Program {
   std::vector<RowInput> inputs;
+  std::vector<PlainInput> plain_inputs;
+  std::vector<Register> other_inputs;
   std::vector<Constant> constants;
   std::vector<Instruction> instructions;
   std::vector<Judgement> judgements;
   std::vector<Contribution> contributions;
+  std::vector<std::uint32_t> warning;    ///< contributions whose voice warns
   std::vector<Register> change_applies;  ///< as `rules.changes`; `no_register`: it always applies
   std::vector<GradeBound> grade_bounds;  ///< best first; the last is 0
   Register register_count = 0;

@@ -132,9 +132,9 @@ def drawer(record, traits):
 
 
 def graded(heelrule, rules, lines):
-    """A verdict for each line; of its findings those that did not pass."""
-    ran = subprocess.run([heelrule, "grade", rules, "-", "--failed"], input="\n".join(lines) + "\n",
-                         capture_output=True, text=True, check=False)
+    """A verdict for each line."""
+    ran = subprocess.run([heelrule, "grade", rules, "-"], input="\n".join(lines) + "\n", capture_output=True, text=True,
+                         check=False)
     if ran.returncode != 0:
         sys.exit(f"{rules}: exit status {ran.returncode}: {ran.stderr[:1000]}")
     return [json.loads(line) for line in ran.stdout.splitlines()]

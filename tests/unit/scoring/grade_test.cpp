@@ -224,15 +224,6 @@ grades: {high: {from: 50, means: x}, low: {from: 0, means: x}}
   CHECK(v.findings[1].cannot_be_worked_out);
 }
 
-TEST_CASE("a finding tells how far each side lies from the band that earns more") {
-  const Verdict v = verdict("{gap: {left: 4.5 mm, right: 18 mm}, counter: firm, laced: no}");
-  const Finding& found = v.findings[0];
-  REQUIRE(found.readings.size() == 2);
-  CHECK(found.readings[0].limit == Limit{6, 1.5, true});
-  CHECK(found.readings[1].limit == Limit{15, 3, false});
-  CHECK(found.decisive == 0);
-}
-
 TEST_CASE("of two sides with the same credit, the one farther from a better band decides") {
   const Verdict v = verdict("{gap: {left: 9 mm, right: 7 mm}, counter: firm, laced: no}");
   CHECK(v.findings[0].decisive == 1);

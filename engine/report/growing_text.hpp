@@ -1,0 +1,86 @@
+// Text that is put together from many small pieces.
+#pragma once
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <cstring>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/report/json_writer.hpp"
+
+namespace heelrule {
+
+/// Text that grows at its end, and is made anew again and again in the same memory. It is here
+/// because a verdict's line is made of dozens of pieces of a few bytes each: to copy them by calls
+/// takes longer than to decide what they say.
+class GrowingText {
+ public:
+  void clear() { size_ = 0; }
+
+  std::string_view text() const { return {bytes_.data(), size_}; }
+  std::size_t size() const { return size_; }
+
+  /// Appends `piece`, which must not be a part of this text.
+  void put(std::string_view piece) {
+    copy(piece, place_for(piece.size()));
+    size_ += piece.size();
+  }
+
+  /// Appends `text` as a JSON string, quotes included.
+  void put_json(std::string_view text) {
+    if (!is_plain_json(text)) {
+      put(json_text(text));
+      return;
+    }
+    char* const to = place_for(text.size() + 2);
+    to[0] = '"';
+    copy(text, to + 1);
+    to[text.size() + 1] = '"';
+    size_ += text.size() + 2;
+  }
+
+ private:
+  char* place_for(std::size_t more) {
+    if (bytes_.size() < size_ + more) {
+      bytes_.resize(std::max(2 * bytes_.size(), size_ + more));
+    }
+    return bytes_.data() + size_;
+  }
+
+  // Two copies of a length that is known, which may overlap, are two instructions each.
+  template <std::size_t length>
+  static void copy_ends(std::string_view from, char* to) {
+    std::array<char, length> first{};
+    std::array<char, length> last{};
+    const std::size_t second = from.size() - length;
+    std::memcpy(first.data(), from.data(), length);
+    std::memcpy(last.data(), from.data() + second, length);
+    std::memcpy(to, first.data(), length);
+    std::memcpy(to + second, last.data(), length);
+  }
+
+  static void copy(std::string_view from, char* to) {
+    const std::size_t size = from.size();
+    if (size > 32) {
+      std::memcpy(to, from.data(), size);
+    } else if (size > 16) {
+      copy_ends<16>(from, to);
+    } else if (size > 8) {
+      copy_ends<8>(from, to);
+    } else if (size >= 4) {
+      copy_ends<4>(from, to);
+    } else {
+      for (std::size_t i = 0; i < size; ++i) {
+        to[i] = from[i];
+      }
+    }
+  }
+
+  std::vector<char> bytes_ = std::vector<char>(4096);
+  std::size_t size_ = 0;
+};
+
+}  // namespace heelrule

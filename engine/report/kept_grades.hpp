@@ -1,0 +1,55 @@
+// Grades as JSON without white space, made once and kept.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "engine/model/inspection.hpp"
+#include "engine/model/verdict.hpp"
+#include "engine/report/growing_text.hpp"
+#include "engine/scoring/detail.hpp"
+#include "engine/scoring/program.hpp"
+
+namespace heelrule {
+
+/// Writes the grade of verdicts of one program: in full as `json_report` does, else without the
+/// sentences. A school meets a few dozen cases of it.
+class KeptGrades {
+ public:
+  /// `languages` is what `fallback_order` gives. Both must outlive this object.
+  KeptGrades(const Program& program, std::span<const std::string> languages, Detail detail)
+      : program_(program), languages_(languages), in_full_(detail == Detail::full) {}
+
+  /// Appends the grade as an object.
+  void append(const Inspection& inspection, const Verdict& verdict, GrowingText& line);
+
+ private:
+  static constexpr unsigned place_bits = 10;
+
+  // What the words depend on.
+  struct Case {
+    std::uint64_t grades = 0;         // all that is about grades, each in bits of its own
+    std::vector<std::uint32_t> caps;  // findings that cap it, where they are told of
+
+    bool operator==(const Case&) const = default;
+  };
+
+  struct Kept {
+    Case of;
+    std::string words;
+  };
+
+  void know(const Verdict& verdict);
+  std::string words(const Inspection& inspection, const Verdict& verdict) const;
+
+  const Program& program_;
+  std::span<const std::string> languages_;
+  bool in_full_;
+  std::vector<Kept> kept_ = std::vector<Kept>(std::size_t{1} << place_bits);
+  Case case_;
+};
+
+}  // namespace heelrule

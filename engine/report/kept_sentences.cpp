@@ -1,0 +1,64 @@
+#include "engine/report/kept_sentences.hpp"
+
+#include <algorithm>
+
+#include "engine/report/account.hpp"
+#include "engine/report/json_writer.hpp"
+#include "engine/report/value_words.hpp"
+
+namespace heelrule {
+
+void KeptSentences::begin(const Inspection& inspection) {
+  inspection_ = &inspection;
+  has_reasons_ = std::any_of(
+      inspection.observations.begin(), inspection.observations.end(),
+      [](const Observation& seen) { return std::holds_alternative<NotSeen>(seen.value); });
+}
+
+void KeptSentences::append(std::size_t index, const Finding& finding, GrowingText& line) {
+  if (is_judged(finding.status)) {
+    const SideReading& reading = finding.readings[finding.decisive];
+    line.put(kept_[index].judged[speaker(finding, reading)].get(key(finding),
+                                                                [&] { return sentence(finding); }));
+  } else if (has_reasons_) {
+    line.put(sentence(finding));
+  } else {
+    append_unseen(kept_[index].unseen, finding, line);
+  }
+}
+
+void KeptSentences::append_unseen(std::vector<Unseen>& kept, const Finding& finding,
+                                  GrowingText& line) {
+  auto known = std::find_if(kept.begin(), kept.end(), [&](const Unseen& unseen) {
+    return unseen.status == finding.status &&
+           unseen.whether_it_applies_is_open == finding.whether_it_applies_is_open &&
+           unseen.missing == finding.missing;
+  });
+  if (known == kept.end()) {
+    if (kept.size() == most_unseen) {
+      kept.clear();
+    }
+    kept.push_back(
+        {finding.status, finding.missing, finding.whether_it_applies_is_open, sentence(finding)});
+    known = std::prev(kept.end());
+  }
+  line.put(known->sentence);
+}
+
+double KeptSentences::key(const Finding& finding) const {
+  const double decisive = finding.readings[finding.decisive].value;
+  if (in_full_ || finding.readings.size() < 2 ||
+      !program_.rules.rules[finding.rule].bands.empty()) {
+    return decisive;
+  }
+  // No trait has so many levels; and one is added, so that both sides are never like one alone.
+  constexpr double more_than_levels = 1U << 20U;
+  return (finding.readings[0].value + 1) * more_than_levels + finding.readings[1].value;
+}
+
+std::string KeptSentences::sentence(const Finding& finding) const {
+  const std::string words = finding_sentence(program_, *inspection_, finding, languages_);
+  return json_text(words.empty() && !in_full_ ? readings_words(program_, finding) : words);
+}
+
+}  // namespace heelrule

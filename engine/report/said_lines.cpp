@@ -1,0 +1,86 @@
+#include "engine/report/said_lines.hpp"
+
+#include "engine/report/account.hpp"
+#include "engine/report/json_parts.hpp"
+#include "engine/report/json_writer.hpp"
+#include "engine/report/value_words.hpp"
+
+namespace heelrule {
+namespace {
+
+const Phrase& words_of(const SpokenWords& words, SpokenKind kind) {
+  switch (kind) {
+    case SpokenKind::referral:
+      return words.referral;
+    case SpokenKind::caution:
+      return words.caution;
+    case SpokenKind::advice:
+      break;
+  }
+  return words.advice;
+}
+
+}  // namespace
+
+SaidLines::SaidLines(const Program& program, std::span<const std::string> languages, Detail detail)
+    : program_(program),
+      languages_(languages),
+      in_full_(detail == Detail::full),
+      kept_(program.contributions.size()) {
+  for (std::size_t i = 0; i < kept_.size(); ++i) {
+    Finding finding;
+    finding.rule = program.contributions[i].rule;
+    finding.side = program.contributions[i].side;
+    const SpokenWords& words = program.rule_programs[finding.rule].words;
+    for (const SpokenKind kind : {SpokenKind::referral, SpokenKind::caution, SpokenKind::advice}) {
+      const Phrase& phrase = words_of(words, kind);
+      if (!phrase.empty() && phrase.is_fixed()) {
+        kept_[i][static_cast<std::size_t>(kind)].of_rule = entry(finding, phrase, {});
+      }
+    }
+  }
+}
+
+void SaidLines::append(const Verdict& verdict, const std::vector<Spoken>& all, SpokenKind kind,
+                       GrowingText& line) {
+  std::size_t comma = 1;  // that of the first is left out
+  for (const Spoken& spoken : all) {
+    const Finding& finding = verdict.findings[spoken.finding];
+    line.put(kept_entry(spoken, finding, kind).substr(comma));
+    comma = 0;
+    if (in_full_) {
+      line.put(gains_.of(finding.gain));
+      line.put("}");
+    }
+  }
+}
+
+std::string_view SaidLines::kept_entry(const Spoken& spoken, const Finding& finding,
+                                       SpokenKind kind) {
+  Kept& kept = kept_[spoken.finding][static_cast<std::size_t>(kind)];
+  if (!spoken.reading && !kept.of_rule.empty()) {
+    return kept.of_rule;
+  }
+  const SideReading& reading = finding.readings[spoken.reading.value_or(finding.decisive)];
+  return kept.by_value[spoken.reading ? 1 : 0][speaker(finding, reading)].get(reading.value, [&] {
+    const RuleProgram& rule = program_.rule_programs[finding.rule];
+    const SpokenWords& words = spoken.reading ? rule.band_words[reading.band] : rule.words;
+    return entry(finding, words_of(words, kind), reading);
+  });
+}
+
+std::string SaidLines::entry(const Finding& finding, const Phrase& phrase,
+                             const SideReading& reading) const {
+  const std::string words = fill(phrase, languages_, program_, finding, reading);
+  JsonWriter json(JsonWriter::Layout::compact);
+  json.begin_object();
+  if (in_full_) {
+    write_said(json, program_, finding, finding_title(program_, finding, languages_), words);
+    return "," + json.take() + R"(,"gain":)";
+  }
+  write_rule(json, program_, finding.rule, finding.side);
+  json.text("words", words).end_object();
+  return "," + json.take();
+}
+
+}  // namespace heelrule

@@ -1,0 +1,49 @@
+#include "engine/report/short_findings.hpp"
+
+#include "engine/report/account.hpp"
+#include "engine/report/json_parts.hpp"
+#include "engine/report/json_writer.hpp"
+
+namespace heelrule {
+namespace {
+
+// Those that a short line tells of, each with its place among the heads of a contribution.
+constexpr std::array<Status, 3> told{Status::part, Status::fail, Status::not_seen};
+
+constexpr std::size_t place_of(Status status) {
+  return static_cast<std::size_t>(status) - static_cast<std::size_t>(Status::part);
+}
+static_assert(place_of(told.front()) == 0 && place_of(told.back()) == 2);
+
+}  // namespace
+
+ShortFindings::ShortFindings(const Program& program, std::span<const std::string> languages)
+    : heads_(program.contributions.size()), words_(program, languages, Detail::failed) {
+  for (std::size_t i = 0; i < heads_.size(); ++i) {
+    for (const Status status : told) {
+      JsonWriter json(JsonWriter::Layout::compact);
+      json.begin_object();
+      write_rule(json, program, program.contributions[i].rule, program.contributions[i].side);
+      json.text("status", in_words(status));
+      heads_[i][place_of(status)] = "," + json.take() + R"(,"words":)";
+    }
+  }
+}
+
+void ShortFindings::append(const Inspection& inspection, const Verdict& verdict,
+                           GrowingText& line) {
+  words_.begin(inspection);
+  std::size_t comma = 1;  // that of the first is left out
+  for (std::size_t i = 0; i < verdict.findings.size(); ++i) {
+    const Finding& finding = verdict.findings[i];
+    if (finding.status == Status::pass || finding.status == Status::does_not_apply) {
+      continue;
+    }
+    line.put(std::string_view(heads_[i][place_of(finding.status)]).substr(comma));
+    comma = 0;
+    words_.append(i, finding, line);
+    line.put("}");
+  }
+}
+
+}  // namespace heelrule
