@@ -21,6 +21,16 @@ namespace {
 constexpr std::size_t piece_bytes = std::size_t{64} << 10U;
 constexpr int patience_milliseconds = 100;
 
+// From one to the next: lines are long, and to look for a byte is quicker than to count them.
+std::uint64_t line_feeds(std::string_view text) {
+  std::uint64_t count = 0;
+  for (std::size_t at = text.find('\n'); at != std::string_view::npos;
+       at = text.find('\n', at + 1)) {
+    ++count;
+  }
+  return count;
+}
+
 }  // namespace
 
 Parsed<std::unique_ptr<LineInput>> LineInput::open(const std::string& path) {
@@ -132,8 +142,7 @@ bool LineInput::next(Chunk& chunk) {
   chunk.length = end == std::string::npos || at_end_ ? filled_ : end + 1;
   chunk.number = pieces_++;
   chunk.first_line = lines_ + 1;
-  lines_ +=
-      static_cast<std::uint64_t>(std::count(memory_.data(), memory_.data() + chunk.length, '\n'));
+  lines_ += line_feeds({memory_.data(), chunk.length});
   // The piece goes with the memory that it was read into; only the line that was begun is copied.
   const std::string_view begun = waiting().substr(chunk.length);
   if (chunk.memory.size() < begun.size()) {

@@ -110,6 +110,7 @@ struct Verdict {
   std::size_t highest_grade = 0;
   bool stands = false;            ///< nothing that is open can change the grade
   std::vector<Finding> findings;  ///< in the order of the rules
+  std::vector<std::uint32_t> lacking;  ///< findings that apply and did not pass in full
   std::vector<SafetyAnswer> safety;
   std::vector<Spoken> referrals;
   std::vector<Spoken> cautions;

@@ -30,28 +30,28 @@ FindingLines::FindingLines(const Program& program, std::span<const std::string> 
     : program_(program),
       languages_(languages),
       kept_(program.contributions.size()),
-      sentences_(program, languages, Detail::full) {
+      sentences_(program, languages, Detail::full, "") {
   for (std::size_t i = 0; i < kept_.size(); ++i) {
     Finding finding;
     finding.rule = program.contributions[i].rule;
-    for (std::string& must : kept_[i].musts) {
+    for (PaddedText& must : kept_[i].musts) {
       JsonWriter json = compact();
       json.begin_object();
       write_finding_must(json, program, finding);
-      must = json.take().replace(0, 1, ",") + R"(,"readings":[)";
+      must = PaddedText(json.take().replace(0, 1, ",") + R"(,"readings":[)");
       finding.cap = static_cast<std::size_t>(std::max(program.contributions[i].cap, 0));
     }
     const Rule& rule = program.rules.rules[finding.rule];
     JsonWriter json = compact();
     json.begin_object();
     write_finding_reasons(json, rule.because.in(languages), rule.source.in(languages));
-    kept_[i].reasons = json.take().replace(0, 1, ",") + R"(,"notes":[)";
+    kept_[i].reasons = PaddedText(json.take().replace(0, 1, ",") + R"(,"notes":[)");
   }
   for (std::size_t trait = 0; trait < program.traits.size(); ++trait) {
     for (const Side side : {Side::none, Side::left, Side::right}) {
       JsonWriter json = compact();
       write_missing(json, program, {trait, side});
-      missing_.push_back(json.take());
+      missing_.emplace_back(json.take());
     }
   }
 }

@@ -12,6 +12,7 @@
 #include "engine/report/kept_sentences.hpp"
 #include "engine/report/memo.hpp"
 #include "engine/report/numerals.hpp"
+#include "engine/report/padded_text.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {
@@ -28,10 +29,10 @@ class FindingLines {
  private:
   // What is kept of one contribution.
   struct Kept {
-    Memo heads;                        // by credit
-    std::array<std::string, 2> musts;  // without and with a cap, to the readings
-    std::array<Memo, 3> readings;      // by side and value
-    std::string reasons;               // from the end of the sentence to the notes
+    Memo heads;                       // by credit
+    std::array<PaddedText, 2> musts;  // without and with a cap, to the readings
+    std::array<Memo, 3> readings;     // by side and value
+    PaddedText reasons;               // from the end of the sentence to the notes
   };
 
   void append(std::size_t index, const Finding& finding, GrowingText& line);
@@ -42,7 +43,7 @@ class FindingLines {
   const Program& program_;
   std::span<const std::string> languages_;
   std::vector<Kept> kept_;
-  std::vector<std::string> missing_;  // of each trait and side
+  std::vector<PaddedText> missing_;  // of each trait and side
   KeptSentences sentences_;
   Numerals gains_;
 };

@@ -10,6 +10,8 @@
 #include <vector>
 
 #include "engine/report/json_writer.hpp"
+#include "engine/report/padded_text.hpp"
+#include "engine/report/plain_json.hpp"
 
 namespace heelrule {
 
@@ -28,6 +30,25 @@ class GrowingText {
     copy(piece, place_for(piece.size()));
     size_ += piece.size();
   }
+
+  /// The same of words that stand in the program: how many is known, and the copy without a branch.
+  template <std::size_t size>
+  void put(const char (&words)[size]) {  // NOLINT(*-avoid-c-arrays): a literal is one
+    std::memcpy(place_for(size - 1), words, size - 1);
+    size_ += size - 1;
+  }
+
+  void put(const PaddedText& piece) {
+    const std::string_view from = piece.text();
+    char* const to = place_for(from.size() + PaddedText::step);
+    for (std::size_t at = 0; at < from.size(); at += PaddedText::step) {
+      std::memcpy(to + at, from.data() + at, PaddedText::step);
+    }
+    size_ += from.size();
+  }
+
+  /// Takes the last byte away. Precondition: there is one.
+  void drop_last() { --size_; }
 
   /// Appends `text` as a JSON string, quotes included.
   void put_json(std::string_view text) {

@@ -2,10 +2,8 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "engine/quantity/decimal.hpp"
-#include "engine/reading/eight_bytes.hpp"
+#include "engine/report/plain_json.hpp"
 #include "engine/source/characters.hpp"
 
 namespace heelrule {
@@ -19,45 +17,13 @@ bool must_be_escaped(Character c, std::string_view bytes) {
   return c.code == 0x2028 || c.code == 0x2029 || first_offence(bytes).has_value();
 }
 
-bool is_plain(char byte) {
-  return byte >= 0x20 && byte < 0x7F && byte != '"' && byte != '\\' && byte != '<';
-}
-
-constexpr std::uint64_t eight_times(unsigned char byte) { return 0x0101010101010101 * byte; }
-
-// Whether all of eight bytes are plain. A byte below 0x80 less a smaller one, or plus so much that
-// it stays below 0x100, keeps to its own place; so the highest bit of each place tells of its byte.
-bool are_plain(std::uint64_t bytes) {
-  const auto any = [&](unsigned char byte) {
-    const std::uint64_t difference = bytes ^ eight_times(byte);
-    return (difference - eight_times(1)) & ~difference;
-  };
-  const std::uint64_t below = (bytes - eight_times(0x20)) & ~bytes;
-  const std::uint64_t above = bytes | (bytes + eight_times(1));
-  return ((below | above | any('"') | any('\\') | any('<')) & eight_times(0x80)) == 0;
-}
-
 }  // namespace
-
-// The end is looked at together with some that was seen before: whole eights are the quickest.
-bool is_plain_json(std::string_view value) {
-  constexpr std::size_t step = sizeof(std::uint64_t);
-  if (value.size() < step) {
-    return std::all_of(value.begin(), value.end(), is_plain);
-  }
-  for (std::size_t at = 0; at + step < value.size(); at += step) {
-    if (!are_plain(eight_bytes(value.data() + at))) {
-      return false;
-    }
-  }
-  return are_plain(eight_bytes(value.data() + value.size() - step));
-}
 
 void append_json_text(std::string& text, std::string_view value) {
   text += '"';
   for (std::size_t at = 0; at < value.size();) {
     const std::size_t begin = at;
-    while (at < value.size() && is_plain(value[at])) {
+    while (at < value.size() && is_plain_json(value[at])) {
       ++at;
     }
     text += value.substr(begin, at - begin);

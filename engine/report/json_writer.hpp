@@ -61,10 +61,6 @@ class JsonWriter {
 /// Appends `value` as a JSON string, quotes included.
 void append_json_text(std::string& text, std::string_view value);
 
-/// Whether `value` is ASCII without a character that JSON text would escape, so that it stands
-/// between quotes as it is.
-bool is_plain_json(std::string_view value);
-
 /// `value` as a JSON string, quotes included.
 std::string json_text(std::string_view value);
 

@@ -18,8 +18,8 @@ void KeptGrades::append(const Inspection& inspection, const Verdict& verdict, Gr
     mixed = (mixed ^ cap) * spread;
   }
   Kept& kept = kept_[static_cast<std::size_t>(mixed >> (64U - place_bits))];
-  if (kept.words.empty() || kept.of != case_) {
-    kept = {case_, words(inspection, verdict)};
+  if (kept.words.text().empty() || kept.of != case_) {
+    kept = {case_, PaddedText(words(inspection, verdict))};
   }
   line.put(kept.words);
 }

@@ -10,6 +10,7 @@
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
 #include "engine/report/growing_text.hpp"
+#include "engine/report/padded_text.hpp"
 #include "engine/scoring/detail.hpp"
 #include "engine/scoring/program.hpp"
 
@@ -39,7 +40,7 @@ class KeptGrades {
 
   struct Kept {
     Case of;
-    std::string words;
+    PaddedText words;
   };
 
   void know(const Verdict& verdict);

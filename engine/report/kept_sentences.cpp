@@ -38,8 +38,8 @@ void KeptSentences::append_unseen(std::vector<Unseen>& kept, const Finding& find
     if (kept.size() == most_unseen) {
       kept.clear();
     }
-    kept.push_back(
-        {finding.status, finding.missing, finding.whether_it_applies_is_open, sentence(finding)});
+    kept.push_back({finding.status, finding.missing, finding.whether_it_applies_is_open,
+                    PaddedText(sentence(finding))});
     known = std::prev(kept.end());
   }
   line.put(known->sentence);
@@ -58,7 +58,7 @@ double KeptSentences::key(const Finding& finding) const {
 
 std::string KeptSentences::sentence(const Finding& finding) const {
   const std::string words = finding_sentence(program_, *inspection_, finding, languages_);
-  return json_text(words.empty() && !in_full_ ? readings_words(program_, finding) : words);
+  return json_text(words.empty() && !in_full_ ? readings_words(program_, finding) : words) + end_;
 }
 
 }  // namespace heelrule

@@ -26,10 +26,13 @@ constexpr std::size_t speaker(const Finding& finding, const SideReading& reading
 /// what is missing, or on both sides of a trait of few levels.
 class KeptSentences {
  public:
-  /// `languages` is what `fallback_order` gives. Both must outlive this object.
-  KeptSentences(const Program& program, std::span<const std::string> languages, Detail detail)
+  /// `languages` is what `fallback_order` gives. Both must outlive this object. `end` stands behind
+  /// each sentence.
+  KeptSentences(const Program& program, std::span<const std::string> languages, Detail detail,
+                std::string end)
       : program_(program),
         languages_(languages),
+        end_(std::move(end)),
         in_full_(detail == Detail::full),
         kept_(program.contributions.size()) {}
 
@@ -45,7 +48,7 @@ class KeptSentences {
     Status status = Status::not_seen;
     std::vector<Missing> missing;
     bool whether_it_applies_is_open = false;
-    std::string sentence;
+    PaddedText sentence;
   };
   static constexpr std::size_t most_unseen = 16;  // of one contribution
 
@@ -60,6 +63,7 @@ class KeptSentences {
 
   const Program& program_;
   std::span<const std::string> languages_;
+  std::string end_;
   bool in_full_;
   std::vector<Kept> kept_;
   const Inspection* inspection_ = nullptr;

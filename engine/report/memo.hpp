@@ -5,9 +5,10 @@
 #include <cstddef>
 #include <cstdint>
 #include <string>
-#include <string_view>
 #include <utility>
 #include <vector>
+
+#include "engine/report/padded_text.hpp"
 
 namespace heelrule {
 
@@ -18,9 +19,9 @@ namespace heelrule {
 class Memo {
  public:
   /// The text of `key`, made by `make()` unless it is still there. The same number must always have
-  /// the same text. The view holds until the next call.
+  /// the same text. It holds until the next call.
   template <class Make>
-  std::string_view get(double key, Make make) {
+  const PaddedText& get(double key, Make make) {
     const auto bits = std::bit_cast<std::uint64_t>(key);
     Kept& kept = kept_[place(bits)];
     if (!kept.is_made || kept.key != bits) {
@@ -36,7 +37,7 @@ class Memo {
 
   struct Kept {
     std::uint64_t key = 0;
-    std::string text;
+    PaddedText text;
     bool is_made = false;
   };
 
@@ -46,12 +47,12 @@ class Memo {
     return static_cast<std::size_t>(key * spread >> (64U - bits_));
   }
 
-  std::string_view keep(std::uint64_t key, std::string text) {
+  const PaddedText& keep(std::uint64_t key, std::string text) {
     while (kept_[place(key)].is_made && bits_ < most_bits) {
       make_room();
     }
     Kept& kept = kept_[place(key)];
-    kept = {key, std::move(text), true};
+    kept = {key, PaddedText(std::move(text)), true};
     return kept.text;
   }
 

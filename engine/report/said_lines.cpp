@@ -35,7 +35,7 @@ SaidLines::SaidLines(const Program& program, std::span<const std::string> langua
     for (const SpokenKind kind : {SpokenKind::referral, SpokenKind::caution, SpokenKind::advice}) {
       const Phrase& phrase = words_of(words, kind);
       if (!phrase.empty() && phrase.is_fixed()) {
-        kept_[i][static_cast<std::size_t>(kind)].of_rule = entry(finding, phrase, {});
+        kept_[i][static_cast<std::size_t>(kind)].of_rule = PaddedText(entry(finding, phrase, {}));
       }
     }
   }
@@ -43,22 +43,23 @@ SaidLines::SaidLines(const Program& program, std::span<const std::string> langua
 
 void SaidLines::append(const Verdict& verdict, const std::vector<Spoken>& all, SpokenKind kind,
                        GrowingText& line) {
-  std::size_t comma = 1;  // that of the first is left out
   for (const Spoken& spoken : all) {
     const Finding& finding = verdict.findings[spoken.finding];
-    line.put(kept_entry(spoken, finding, kind).substr(comma));
-    comma = 0;
+    line.put(kept_entry(spoken, finding, kind));
     if (in_full_) {
       line.put(gains_.of(finding.gain));
-      line.put("}");
+      line.put("},");
     }
+  }
+  if (!all.empty()) {
+    line.drop_last();  // the comma behind the last one
   }
 }
 
-std::string_view SaidLines::kept_entry(const Spoken& spoken, const Finding& finding,
-                                       SpokenKind kind) {
+const PaddedText& SaidLines::kept_entry(const Spoken& spoken, const Finding& finding,
+                                        SpokenKind kind) {
   Kept& kept = kept_[spoken.finding][static_cast<std::size_t>(kind)];
-  if (!spoken.reading && !kept.of_rule.empty()) {
+  if (!spoken.reading && !kept.of_rule.text().empty()) {
     return kept.of_rule;
   }
   const SideReading& reading = finding.readings[spoken.reading.value_or(finding.decisive)];
@@ -76,11 +77,11 @@ std::string SaidLines::entry(const Finding& finding, const Phrase& phrase,
   json.begin_object();
   if (in_full_) {
     write_said(json, program_, finding, finding_title(program_, finding, languages_), words);
-    return "," + json.take() + R"(,"gain":)";
+    return json.take() + R"(,"gain":)";
   }
   write_rule(json, program_, finding.rule, finding.side);
   json.text("words", words).end_object();
-  return "," + json.take();
+  return json.take() + ",";
 }
 
 }  // namespace heelrule

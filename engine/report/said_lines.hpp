@@ -12,6 +12,7 @@
 #include "engine/report/kept_sentences.hpp"
 #include "engine/report/memo.hpp"
 #include "engine/report/numerals.hpp"
+#include "engine/report/padded_text.hpp"
 #include "engine/scoring/detail.hpp"
 #include "engine/scoring/program.hpp"
 
@@ -32,14 +33,15 @@ class SaidLines {
               GrowingText& line);
 
  private:
-  // Words of one kind about one contribution, each with a comma before it.
+  // Words of one kind about one contribution: in full up to the gain, else with a comma behind
+  // them.
   struct Kept {
-    std::string of_rule;  // where there is no number in them, as in most; else empty
+    PaddedText of_rule;  // where there is no number in them, as in most; else empty
     std::array<std::array<Memo, speakers>, 2> by_value;  // the rule's words, and a band's
   };
 
   std::string entry(const Finding& finding, const Phrase& words, const SideReading& reading) const;
-  std::string_view kept_entry(const Spoken& spoken, const Finding& finding, SpokenKind kind);
+  const PaddedText& kept_entry(const Spoken& spoken, const Finding& finding, SpokenKind kind);
 
   const Program& program_;
   std::span<const std::string> languages_;

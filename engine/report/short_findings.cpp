@@ -18,14 +18,14 @@ static_assert(place_of(told.front()) == 0 && place_of(told.back()) == 2);
 }  // namespace
 
 ShortFindings::ShortFindings(const Program& program, std::span<const std::string> languages)
-    : heads_(program.contributions.size()), words_(program, languages, Detail::failed) {
+    : heads_(program.contributions.size()), words_(program, languages, Detail::failed, "},") {
   for (std::size_t i = 0; i < heads_.size(); ++i) {
     for (const Status status : told) {
       JsonWriter json(JsonWriter::Layout::compact);
       json.begin_object();
       write_rule(json, program, program.contributions[i].rule, program.contributions[i].side);
       json.text("status", in_words(status));
-      heads_[i][place_of(status)] = "," + json.take() + R"(,"words":)";
+      heads_[i][place_of(status)] = PaddedText(json.take() + R"(,"words":)");
     }
   }
 }
@@ -33,16 +33,14 @@ ShortFindings::ShortFindings(const Program& program, std::span<const std::string
 void ShortFindings::append(const Inspection& inspection, const Verdict& verdict,
                            GrowingText& line) {
   words_.begin(inspection);
-  std::size_t comma = 1;  // that of the first is left out
-  for (std::size_t i = 0; i < verdict.findings.size(); ++i) {
+  const std::size_t before = line.size();
+  for (const std::uint32_t i : verdict.lacking) {
     const Finding& finding = verdict.findings[i];
-    if (finding.status == Status::pass || finding.status == Status::does_not_apply) {
-      continue;
-    }
-    line.put(std::string_view(heads_[i][place_of(finding.status)]).substr(comma));
-    comma = 0;
+    line.put(heads_[i][place_of(finding.status)]);
     words_.append(i, finding, line);
-    line.put("}");
+  }
+  if (line.size() > before) {
+    line.drop_last();  // the comma behind the last one
   }
 }
 

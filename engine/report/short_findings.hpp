@@ -10,6 +10,7 @@
 #include "engine/model/verdict.hpp"
 #include "engine/report/growing_text.hpp"
 #include "engine/report/kept_sentences.hpp"
+#include "engine/report/padded_text.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {
@@ -25,7 +26,7 @@ class ShortFindings {
   void append(const Inspection& inspection, const Verdict& verdict, GrowingText& line);
 
  private:
-  std::vector<std::array<std::string, 3>> heads_;  // up to the words, with a comma before it
+  std::vector<std::array<PaddedText, 3>> heads_;  // up to the words
   KeptSentences words_;
 };
 

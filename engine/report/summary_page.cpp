@@ -23,6 +23,10 @@ struct RuleTally {
   std::size_t seen = 0;
 };
 
+std::string count_words(std::size_t records) {
+  return fmt::format("{} {}", records, records == 1 ? "record" : "records");
+}
+
 class Summary {
  public:
   Summary(const Program& program, const std::vector<SummaryEntry>& entries,
@@ -34,7 +38,7 @@ class Summary {
     data.words("title", program_.rules.title.in(languages_));
     data.words("rules", program_.rules.name);
     data.words("edition", program_.rules.edition);
-    data.words("count", fmt::format("{}", entries_.size()));
+    data.words("count", count_words(entries_.size()));
     add_referred(data);
     add_grades(data);
     add_rows(data);
@@ -141,7 +145,7 @@ std::string summary_page(const Program& program, const std::vector<SummaryEntry>
   Summary summary(program, entries, languages);
   PageFrame frame;
   frame.running_left = program.rules.title.in(languages);
-  frame.running_right = fmt::format("{} records", entries.size());
+  frame.running_right = count_words(entries.size());
   frame.title = fmt::format("{} · {}", frame.running_left, frame.running_right);
   frame.kind = "summary";
   frame.body = *fill_template(summary_template(), summary.data());

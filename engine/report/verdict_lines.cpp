@@ -10,6 +10,7 @@
 #include "engine/report/kept_grades.hpp"
 #include "engine/report/memo.hpp"
 #include "engine/report/numerals.hpp"
+#include "engine/report/padded_text.hpp"
 #include "engine/report/said_lines.hpp"
 #include "engine/report/short_findings.hpp"
 
@@ -26,7 +27,7 @@ class VerdictLines::Writer {
     JsonWriter opening(JsonWriter::Layout::compact);
     opening.begin_object();
     write_format(opening, program, program.rules.title.in(languages_));
-    opening_ = opening.take() + R"(,"inspection":{)";
+    opening_ = PaddedText(opening.take() + R"(,"inspection":{)");
     if (detail == Detail::full) {
       prepare_full();
     } else if (detail == Detail::failed) {
@@ -68,14 +69,18 @@ class VerdictLines::Writer {
   }
 
   void append_full(const Inspection& inspection, const Verdict& verdict) {
-    put(R"("rules":)", inspection.rules);
+    put(R"("rules":)");
+    lines_->put_json(inspection.rules);
     put(",");
     who_and_when(inspection);
-    put(R"(,"note":)", inspection.note);
-    put(verdict.refers() ? R"(},"see_practitioner_first":true,"safety":[)"
-                         : R"(},"see_practitioner_first":false,"safety":[)");
+    put(R"(,"note":)");
+    lines_->put_json(inspection.note);
+    put(R"(},"see_practitioner_first":)");
+    put(std::string_view(verdict.refers() ? "true" : "false"));
+    put(R"(,"safety":[)");
     safety(inspection, verdict);
-    said(R"(],"referrals":[)", verdict, verdict.referrals, SpokenKind::referral);
+    put(R"(],"referrals":[)");
+    said_.append(verdict, verdict.referrals, SpokenKind::referral, *lines_);
     put(R"(],"grade":)");
     grades_.append(inspection, verdict, *lines_);
     put(R"(,"score":)");
@@ -83,9 +88,12 @@ class VerdictLines::Writer {
     sections(verdict);
     put(R"(,"findings":[)");
     full_->findings.append(inspection, verdict, *lines_);
-    said(R"(],"cautions":[)", verdict, verdict.cautions, SpokenKind::caution);
-    said(R"(],"advice":[)", verdict, verdict.advice, SpokenKind::advice);
-    said(R"(],"advice_held_back":[)", verdict, verdict.held_advice, SpokenKind::advice);
+    put(R"(],"cautions":[)");
+    said_.append(verdict, verdict.cautions, SpokenKind::caution, *lines_);
+    put(R"(],"advice":[)");
+    said_.append(verdict, verdict.advice, SpokenKind::advice, *lines_);
+    put(R"(],"advice_held_back":[)");
+    said_.append(verdict, verdict.held_advice, SpokenKind::advice, *lines_);
     put(R"(],"would_settle":[)");
     would_settle(inspection, verdict);
     put(full_->closing);
@@ -96,7 +104,8 @@ class VerdictLines::Writer {
     if (verdict.refers()) {
       put(R"(},"see_practitioner_first":true,"safety":[)");
       safety(inspection, verdict);
-      said(R"(],"referrals":[)", verdict, verdict.referrals, SpokenKind::referral);
+      put(R"(],"referrals":[)");
+      said_.append(verdict, verdict.referrals, SpokenKind::referral, *lines_);
       put(R"(],"grade":)");
     } else {
       put(R"(},"see_practitioner_first":false,"safety":[],"referrals":[],"grade":)");
@@ -115,19 +124,23 @@ class VerdictLines::Writer {
     put("]}\n");
   }
 
-  void put(std::string_view text) { lines_->put(text); }
-  void put(double number) { put(numerals_.of(number)); }
-  void put(std::string_view key, const std::string& text) {
-    put(key);
-    lines_->put_json(text);
+  template <class Text>
+  void put(const Text& text) {
+    lines_->put(text);
   }
+  void put(double number) { lines_->put(numerals_.of(number)); }
 
   void who_and_when(const Inspection& inspection) {
-    put(R"("date":)", inspection.date);
-    put(R"(,"observer":)", inspection.observer);
-    put(R"(,"client":)", inspection.client);
-    put(R"(,"shoe":)", inspection.shoe_label);
-    put(R"(,"marked":)", inspection.shoe_marked);
+    put(R"("date":)");
+    lines_->put_json(inspection.date);
+    put(R"(,"observer":)");
+    lines_->put_json(inspection.observer);
+    put(R"(,"client":)");
+    lines_->put_json(inspection.client);
+    put(R"(,"shoe":)");
+    lines_->put_json(inspection.shoe_label);
+    put(R"(,"marked":)");
+    lines_->put_json(inspection.shoe_marked);
   }
 
   void safety(const Inspection& inspection, const Verdict& verdict) {
@@ -157,12 +170,6 @@ class VerdictLines::Writer {
         put(safety_[i].get(which, make));
       }
     }
-  }
-
-  void said(std::string_view before, const Verdict& verdict, const std::vector<Spoken>& all,
-            SpokenKind kind) {
-    put(before);
-    said_.append(verdict, all, kind, *lines_);
   }
 
   // The score, up to its weights. Where nothing is open, it can become nothing else.
@@ -205,7 +212,7 @@ class VerdictLines::Writer {
       put(full_->sections[i]);
       score(verdict.sections[i]);
     }
-    put(full_->sections.empty() ? R"(,"sections":[])" : "}]");
+    put(std::string_view(full_->sections.empty() ? R"(,"sections":[])" : "}]"));
   }
 
   void would_settle(const Inspection& inspection, const Verdict& verdict) {
@@ -215,14 +222,15 @@ class VerdictLines::Writer {
     std::string_view comma;
     for (const std::string& question :
          missing_questions(program_, inspection, verdict.would_settle, languages_)) {
-      put(comma, question);
+      put(comma);
       comma = ",";
+      lines_->put_json(question);
     }
   }
 
   const Program& program_;
   std::vector<std::string> languages_;
-  std::string opening_;
+  PaddedText opening_;
   std::vector<Memo> safety_;
   KeptGrades grades_;
   SaidLines said_;

@@ -18,10 +18,4 @@ void Block::clear() {
   }
 }
 
-Outcome Block::outcome(std::size_t row) const {
-  const OutcomeColumns& all = outcomes_;
-  return {all.earned[row], all.weight[row],     all.open_weight[row],
-          all.cap[row],    all.lowest_cap[row], all.open_musts[row]};
-}
-
 }  // namespace heelrule

@@ -48,7 +48,11 @@ class Block {
   /// Sets every input of every row to *not seen*.
   void clear();
 
-  Outcome outcome(std::size_t row) const;
+  Outcome outcome(std::size_t row) const {
+    const OutcomeColumns& all = outcomes_;
+    return {all.earned[row], all.weight[row],     all.open_weight[row],
+            all.cap[row],    all.lowest_cap[row], all.open_musts[row]};
+  }
 
  private:
   friend void evaluate(const Program& program, Block& block);

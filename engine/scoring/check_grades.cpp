@@ -94,9 +94,11 @@ std::vector<bool> reached(const RuleSet& rules,
 }  // namespace
 
 std::size_t grade_of(const std::vector<GradeBound>& bounds, double earned, double weight) {
+  // They fall from grade to grade, so that those not reached are as many as the grades before it;
+  // to look at each is quicker than to guess where to stop.
   std::size_t grade = 0;
-  while (grade + 1 < bounds.size() && earned < bounds[grade] * 10 * weight) {
-    ++grade;
+  for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
+    grade += earned < bounds[i] * 10 * weight ? 1 : 0;
   }
   return grade;
 }

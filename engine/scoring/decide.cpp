@@ -22,21 +22,16 @@ class Decision {
     forget();
     grade();
     answer_safety();
-    if (detail_ == Detail::brief) {
-      for (const std::uint32_t i : program_.warning) {
-        if (program_.contributions[i].voice.warns_alike) {
-          warn_alike(i);
-        } else {
-          find_and_warn(i);
-        }
-      }
-      return;
-    }
-    for (std::uint32_t i = 0; i < program_.contributions.size(); ++i) {
-      find_and_warn(i);
-    }
-    if (detail_ == Detail::full) {
-      tell_the_rest();
+    switch (detail_) {
+      case Detail::full:
+        find_all();
+        break;
+      case Detail::failed:
+        find_told();
+        break;
+      case Detail::brief:
+        find_warning();
+        break;
     }
   }
 
@@ -53,6 +48,7 @@ class Decision {
          {&verdict_.referrals, &verdict_.cautions, &verdict_.advice, &verdict_.held_advice}) {
       spoken->clear();
     }
+    verdict_.lacking.clear();
     verdict_.would_settle.clear();
   }
 
@@ -70,23 +66,75 @@ class Decision {
     verdict_.stands = reach.grade && reach.lowest == reach.highest && outcome.open_musts == 0;
   }
 
+  void find_all() {
+    for (std::uint32_t i = 0; i < program_.contributions.size(); ++i) {
+      find_and_warn(i);
+      const Status status = verdict_.findings[i].status;
+      if (status != Status::pass && status != Status::does_not_apply) {
+        verdict_.lacking.push_back(i);
+      }
+    }
+    tell_the_rest();
+  }
+
+  // Which findings are told of differs from row to row. To list them without a branch is quicker
+  // than to guess at each.
+  void find_told() {
+    std::vector<std::uint32_t>& told = verdict_.lacking;
+    told.resize(program_.contributions.size());
+    std::size_t count = 0;
+    for (std::uint32_t i = 0; i < program_.contributions.size(); ++i) {
+      const Contribution& contribution = program_.contributions[i];
+      const double applies = applies_to(contribution, block_, row_);
+      const bool passes =
+          (applies == 1) & (joined_credit(contribution, block_, row_) == full_credit);
+      told[count] = i;
+      count += ((applies != 0) & (!passes | contribution.voice.warns_by_band)) ? 1 : 0;
+    }
+    std::size_t lacking = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+      find_and_warn(told[i]);
+      told[lacking] = told[i];
+      lacking += verdict_.findings[told[i]].status != Status::pass ? 1 : 0;
+    }
+    told.resize(lacking);
+  }
+
+  // Where the words are the same of every reading, it is enough to know that they are said.
+  void find_warning() {
+    std::vector<std::uint32_t>& told = verdict_.lacking;
+    told.resize(program_.warning.size());
+    std::size_t count = 0;
+    for (const std::uint32_t i : program_.warning) {
+      const Contribution& contribution = program_.contributions[i];
+      told[count] = i;
+      count += (lacks_credit(contribution) | !contribution.voice.warns_alike) ? 1 : 0;
+    }
+    for (std::size_t i = 0; i < count; ++i) {
+      const Contribution& contribution = program_.contributions[told[i]];
+      if (contribution.voice.warns_alike) {
+        warn(told[i], program_.rule_programs[contribution.rule].words, std::nullopt);
+      } else {
+        find_and_warn(told[i]);
+      }
+    }
+    told.clear();
+  }
+
+  // Whether a contribution applies, and one of its sides was seen and lacks credit.
+  bool lacks_credit(const Contribution& contribution) const {
+    const double first = at(contribution.credits[0]);
+    const double second =
+        contribution.credits[1] == no_register ? first : at(contribution.credits[1]);
+    return ((first < full_credit) | (second < full_credit)) &
+           (applies_to(contribution, block_, row_) == 1);
+  }
+
   void find_and_warn(std::uint32_t index) {
     const Contribution& contribution = program_.contributions[index];
     find(contribution, verdict_.findings[index]);
     if (contribution.voice.warns) {
       gather_warnings(index, verdict_.findings[index]);
-    }
-  }
-
-  // Where the words are the same of every reading, it is enough to know that they are said.
-  void warn_alike(std::uint32_t index) {
-    const Contribution& contribution = program_.contributions[index];
-    const auto lacks_credit = [&](Register credit) {
-      return credit != no_register && at(credit) < full_credit;
-    };
-    if ((lacks_credit(contribution.credits[0]) || lacks_credit(contribution.credits[1])) &&
-        applies_to(contribution, block_, row_) == 1) {
-      warn(index, program_.rule_programs[contribution.rule].words, std::nullopt);
     }
   }
 
@@ -107,7 +155,7 @@ class Decision {
     const double credit = joined_credit(contribution, block_, row_);
     found.status = status_of(applies, credit);
     found.readings.clear();
-    if (!is_spoken_of(contribution.voice, found.status)) {
+    if (detail_ == Detail::brief && !warns(contribution.voice, found.status)) {
       return;
     }
     found.rule = contribution.rule;
@@ -137,15 +185,8 @@ class Decision {
     }
   }
 
-  // Whether anything is said of a finding beyond its status.
-  bool is_spoken_of(const Voice& voice, Status status) const {
-    if (detail_ == Detail::full) {
-      return true;
-    }
-    if (status == Status::pass) {
-      return voice.warns_by_band;
-    }
-    return status != Status::does_not_apply;
+  static bool warns(const Voice& voice, Status status) {
+    return status == Status::pass ? voice.warns_by_band : status != Status::does_not_apply;
   }
 
   double gain_of(const Contribution& contribution, double credit) const {

@@ -13,9 +13,8 @@ namespace heelrule {
 Verdict decide(const Program& program, const Block& block, std::size_t row);
 
 /// The same as far as `detail` goes, into a verdict of another row, whose memory is used again.
-/// Only a full verdict has gains, caps, sections, advice, and what would settle the grade. A
-/// finding of which nothing is said in `detail` reads nothing; in brief, those that never warn are
-/// not decided.
+/// Only a full verdict has gains, caps, sections, advice, and what would settle the grade. Of the
+/// others, only the findings are decided that `lacking`, `referrals` or `cautions` name.
 void decide(const Program& program, const Block& block, std::size_t row, Detail detail,
             Verdict& verdict);
 

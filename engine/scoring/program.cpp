@@ -7,15 +7,6 @@
 
 namespace heelrule {
 
-std::size_t CreditScale::band(double value) const {
-  // They are few: to look at all of them is quicker than to search.
-  std::size_t reached = 0;
-  for (const double threshold : thresholds) {
-    reached += value >= threshold ? 1 : 0;
-  }
-  return reached;
-}
-
 double CreditScale::credit(double value) const {
   const std::size_t at = band(value);
   const Credit& credit = credits[at];

@@ -53,8 +53,14 @@ struct CreditScale {
   std::vector<Credit> credits;     ///< one for each band
   bool has_ramp = false;
 
-  /// The band of a seen value.
-  std::size_t band(double value) const;
+  /// The band of a seen value. They are few: to look at all of them is quicker than to search.
+  std::size_t band(double value) const {
+    std::size_t reached = 0;
+    for (const double threshold : thresholds) {
+      reached += value >= threshold ? 1 : 0;
+    }
+    return reached;
+  }
 
   /// What a seen value earns, in whole millionths; half way between two of them it is the upper.
   double credit(double value) const;

@@ -320,13 +320,13 @@ def cpp_band_of(index, one):
 
 
 def recorded():
-    """Each recorded trait: name, whether it has sides, unit or none, plausible range, levels."""
-    for name, unit, per, low, high, *_ in MEASURES:
-        yield name, bool(per), unit, stored(low, unit), stored(high, unit), []
+    """Each recorded trait: name, whether it has sides, unit or none, levels."""
+    for name, unit, per, *_ in MEASURES:
+        yield name, bool(per), unit, []
     for name, per, levels, _ in LEVELS + CHOICES:
-        yield name, bool(per), "", 0, 0, levels
+        yield name, bool(per), "", levels
     for name, _ in ANSWERS:
-        yield name, False, "", 0, 0, ["no", "yes"]
+        yield name, False, "", ["no", "yes"]
 
 
 def cpp():
@@ -337,7 +337,7 @@ def cpp():
     yield "#pragma once\n\n#include <array>\n#include <limits>\n#include <string_view>\n#include <vector>\n"
     yield "namespace thirty {\n\nconstexpr double infinity = std::numeric_limits<double>::infinity();\n"
     yield "struct TraitFacts {\n  std::string_view name, title;\n  bool has_sides;\n  std::string_view unit;"
-    yield "  double per_unit, least, most;\n  std::vector<std::string_view> levels;\n};"
+    yield "  double per_unit;\n  std::vector<std::string_view> levels;\n};"
     yield "struct BandFacts {\n  double below, credit;\n  std::string_view name, say;\n};"
     yield "struct RuleFacts {\n  int trait;\n  std::string_view section;\n  double weight;\n  int cap;\n  bool is_mean;"
     yield "  std::vector<BandFacts> bands;\n  std::string_view because, advice, caution, referral;\n};"
@@ -345,12 +345,12 @@ def cpp():
     yield f"constexpr int recorded_count = {len(list(recorded()))};\nconstexpr int trait_count = {len(names)};"
     yield f"constexpr int rule_count = {len(RULES)};\n"
     yield "inline const std::array<TraitFacts, trait_count> traits{{"
-    for name, sides, unit, low, high, levels in recorded():
+    for name, sides, unit, levels in recorded():
         per_unit = 1000 if unit == "N·m/°" else 1
         yield f"    {{{literal(name)}, {literal(title(name))}, {str(sides).lower()}, {literal(unit)}, {per_unit}, " \
-              f"{low}, {high}, {{{', '.join(map(literal, levels))}}}}},"
+              f"{{{', '.join(map(literal, levels))}}}}},"
     for name, *_ in DERIVED:
-        yield f'    {{{literal(name)}, {literal(title(name))}, true, "mm", 1, 0, 0, {{}}}},'
+        yield f'    {{{literal(name)}, {literal(title(name))}, true, "mm", 1, {{}}}},'
     yield "}};"
     yield f"inline const std::array<DerivedFacts, {len(DERIVED)}> derived{{{{"
     yield from (f"    {{{places[name]}, {places[a]}, {places[b]}}}," for name, _, a, b in DERIVED)

@@ -29,6 +29,20 @@ TEST_CASE("pieces of any length stand one behind the other") {
   CHECK(text.text() == "again");
 }
 
+TEST_CASE("words that are padded, and words of the program, stand there as any other") {
+  GrowingText text;
+  std::string expected;
+  for (std::size_t length = 0; length < 200; ++length) {
+    text.put(PaddedText(some_text(length)));
+    text.put("},");
+    expected += some_text(length) + "},";
+    REQUIRE(text.text() == expected);
+  }
+  text.drop_last();
+  expected.pop_back();
+  CHECK(text.text() == expected);
+}
+
 TEST_CASE("a piece longer than all that was there before has room") {
   GrowingText text;
   text.put("a");

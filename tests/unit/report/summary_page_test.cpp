@@ -32,11 +32,11 @@ bool holds(const std::string& text, const std::string& part) {
 
 TEST_CASE("a language of a country falls back in the head of a summary as in its table") {
   const std::string text = summary({"es-MX"});
-  CHECK(holds(text, "<title>Casa · 1 records</title>"));
+  CHECK(holds(text, "<title>Casa · 1 record</title>"));
   CHECK(holds(text, "@top-left{content:\"Casa\"}"));
   CHECK(holds(text, "<h1>Casa</h1>"));
   CHECK(holds(text, "Talón firme"));
-  CHECK(holds(summary({}), "<title>House · 1 records</title>"));
+  CHECK(holds(summary({}), "<title>House · 1 record</title>"));
 }
 
 }  // namespace

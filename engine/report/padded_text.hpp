@@ -1,0 +1,28 @@
+// Words that are kept to be copied often.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace heelrule {
+
+/// Text with so many readable bytes behind it that it can be copied in whole steps: how many of
+/// them is then mostly the same, where how many bytes is not.
+class PaddedText {
+ public:
+  static constexpr std::size_t step = 32;
+
+  PaddedText() = default;
+  explicit PaddedText(std::string text) : bytes_(std::move(text)), size_(bytes_.size()) {
+    bytes_.resize((size_ + step - 1) / step * step);
+  }
+
+  std::string_view text() const { return {bytes_.data(), size_}; }
+
+ private:
+  std::string bytes_;
+  std::size_t size_ = 0;
+};
+
+}  // namespace heelrule
