@@ -8,6 +8,14 @@
 #include "engine/scoring/block.hpp"
 #include "engine/scoring/joining.hpp"
 
+// The program holds it twice where that can be: one for all machines, and one for those with
+// vectors of four numbers. Both do the same operations in the same order, without fused ones.
+#if defined(__x86_64__) && defined(__GLIBC__)
+#define HEELRULE_FOR_EACH_MACHINE [[gnu::target_clones("default", "avx2"), gnu::flatten]]
+#else
+#define HEELRULE_FOR_EACH_MACHINE
+#endif
+
 namespace heelrule {
 namespace {
 
@@ -226,6 +234,7 @@ class Adding {
 
 }  // namespace
 
+HEELRULE_FOR_EACH_MACHINE
 void evaluate(const Program& program, Block& block) {
   for (const Instruction& instruction : program.instructions) {
     run(instruction, block);
