@@ -6,8 +6,8 @@
 
 #include "engine/doubt/conformity.hpp"
 #include "engine/doubt/linear.hpp"
-#include "engine/doubt/rule_needs.hpp"
 #include "engine/doubt/tally.hpp"
+#include "engine/scoring/rule_needs.hpp"
 
 namespace heelrule {
 namespace {

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <optional>
 
-#include "engine/doubt/rule_needs.hpp"
 #include "engine/model/standard_uncertainty.hpp"
 #include "engine/quantity/deviate.hpp"
 #include "engine/quantity/random_stream.hpp"
+#include "engine/scoring/rule_needs.hpp"
 
 namespace heelrule {
 namespace {

@@ -5,11 +5,11 @@
 #include <cmath>
 #include <map>
 
-#include "engine/doubt/rule_needs.hpp"
 #include "engine/formula/operation.hpp"
 #include "engine/model/verdict.hpp"
 #include "engine/scoring/block.hpp"
 #include "engine/scoring/fill_row.hpp"
+#include "engine/scoring/rule_needs.hpp"
 
 namespace heelrule {
 namespace {

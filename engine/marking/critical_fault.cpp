@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/doubt/rule_needs.hpp"
+#include "engine/scoring/rule_needs.hpp"
 
 namespace heelrule {
 namespace {

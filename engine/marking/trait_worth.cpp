@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/doubt/rule_needs.hpp"
 #include "engine/formula/operation.hpp"
 #include "engine/scoring/block.hpp"
 #include "engine/scoring/fill_row.hpp"
+#include "engine/scoring/rule_needs.hpp"
 
 namespace heelrule {
 namespace {

@@ -1,4 +1,4 @@
-#include "engine/doubt/rule_needs.hpp"
+#include "engine/scoring/rule_needs.hpp"
 
 #include <algorithm>
 
