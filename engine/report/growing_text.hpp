@@ -27,13 +27,13 @@ class GrowingText {
 
   /// Appends `piece`, which must not be a part of this text.
   void put(std::string_view piece) {
-    copy(piece, place_for(piece.size()));
+    copy(piece.data(), piece.size(), place_for(piece.size()));
     size_ += piece.size();
   }
 
   /// The same of words that stand in the program: how many is known, and the copy without a branch.
   template <std::size_t size>
-  void put(const char (&words)[size]) {  // NOLINT(*-avoid-c-arrays): a literal is one
+  void put(const char (&words)[size]) {
     std::memcpy(place_for(size - 1), words, size - 1);
     size_ += size - 1;
   }
@@ -58,7 +58,7 @@ class GrowingText {
     }
     char* const to = place_for(text.size() + 2);
     to[0] = '"';
-    copy(text, to + 1);
+    copy(text.data(), text.size(), to + 1);
     to[text.size() + 1] = '"';
     size_ += text.size() + 2;
   }
@@ -73,26 +73,25 @@ class GrowingText {
 
   // Two copies of a length that is known, which may overlap, are two instructions each.
   template <std::size_t length>
-  static void copy_ends(std::string_view from, char* to) {
+  static void copy_ends(const char* from, std::size_t size, char* to) {
     std::array<char, length> first{};
     std::array<char, length> last{};
-    const std::size_t second = from.size() - length;
-    std::memcpy(first.data(), from.data(), length);
-    std::memcpy(last.data(), from.data() + second, length);
+    const std::size_t second = size - length;
+    std::memcpy(first.data(), from, length);
+    std::memcpy(last.data(), from + second, length);
     std::memcpy(to, first.data(), length);
     std::memcpy(to + second, last.data(), length);
   }
 
-  static void copy(std::string_view from, char* to) {
-    const std::size_t size = from.size();
+  static void copy(const char* from, std::size_t size, char* to) {
     if (size > 32) {
-      std::memcpy(to, from.data(), size);
+      std::memcpy(to, from, size);
     } else if (size > 16) {
-      copy_ends<16>(from, to);
+      copy_ends<16>(from, size, to);
     } else if (size > 8) {
-      copy_ends<8>(from, to);
+      copy_ends<8>(from, size, to);
     } else if (size >= 4) {
-      copy_ends<4>(from, to);
+      copy_ends<4>(from, size, to);
     } else {
       for (std::size_t i = 0; i < size; ++i) {
         to[i] = from[i];

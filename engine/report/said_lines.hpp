@@ -40,7 +40,7 @@ class SaidLines {
     std::array<std::array<Memo, speakers>, 2> by_value;  // the rule's words, and a band's
   };
 
-  std::string entry(const Finding& finding, const Phrase& words, const SideReading& reading) const;
+  std::string entry(const Finding& finding, const Phrase& phrase, const SideReading& reading) const;
   const PaddedText& kept_entry(const Spoken& spoken, const Finding& finding, SpokenKind kind);
 
   const Program& program_;
