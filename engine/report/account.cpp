@@ -6,6 +6,7 @@
 
 #include "engine/report/value_words.hpp"
 #include "engine/scoring/limit.hpp"
+#include "engine/scoring/spoken.hpp"
 
 namespace heelrule {
 namespace {
@@ -293,11 +294,9 @@ class Accountant {
     std::vector<Said> all;
     for (const Spoken& one : spoken) {
       const Finding& finding = verdict_.findings[one.finding];
-      const RuleProgram& rule = program_.rule_programs[finding.rule];
-      const SideReading& reading = finding.readings[one.reading.value_or(finding.decisive)];
-      const SpokenWords& words = one.reading ? rule.band_words[reading.band] : rule.words;
+      const SpokenWords& words = words_of(one, finding, program_);
       all.push_back({one.finding, account_.findings[one.finding].title,
-                     fill(words.*which, languages_, program_, finding, reading)});
+                     fill(words.*which, languages_, program_, finding, reading_of(one, finding))});
     }
     return all;
   }

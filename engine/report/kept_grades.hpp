@@ -1,8 +1,8 @@
 // Grades as JSON without white space, made once and kept.
 #pragma once
 
+#include <array>
 #include <cstddef>
-#include <cstdint>
 #include <span>
 #include <string>
 #include <vector>
@@ -32,8 +32,10 @@ class KeptGrades {
 
   // What the words depend on.
   struct Case {
-    std::uint64_t grades = 0;         // all that is about grades, each in bits of its own
-    std::vector<std::uint32_t> caps;  // findings that cap it, where they are told of
+    std::array<std::size_t, 4> grades{};  // grade and uncapped, 0 for none; lowest, highest
+    bool stands = false;
+    bool is_open = false;           // … in full
+    std::vector<std::size_t> caps;  // findings that cap it, in full
 
     bool operator==(const Case&) const = default;
   };

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "engine/report/padded_text.hpp"
+#include "engine/report/scattered.hpp"
 
 namespace heelrule {
 
@@ -33,7 +34,6 @@ class Memo {
  private:
   static constexpr unsigned fewest_bits = 2;
   static constexpr unsigned most_bits = 10;
-  static constexpr std::uint64_t spread = 0x9E3779B97F4A7C15;  // 2^64 over the golden ratio
 
   struct Kept {
     std::uint64_t key = 0;
@@ -41,11 +41,7 @@ class Memo {
     bool is_made = false;
   };
 
-  // Multiples of the golden ratio spread numbers that rise in equal steps evenly (Knuth, The Art of
-  // Computer Programming 3, section 6.4; from memory).
-  std::size_t place(std::uint64_t key) const {
-    return static_cast<std::size_t>(key * spread >> (64U - bits_));
-  }
+  std::size_t place(std::uint64_t key) const { return place_among(scattered(key), bits_); }
 
   const PaddedText& keep(std::uint64_t key, std::string text) {
     while (kept_[place(key)].is_made && bits_ < most_bits) {

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/quantity/decimal.hpp"
+#include "engine/report/scattered.hpp"
 
 namespace heelrule {
 
@@ -32,7 +33,6 @@ class Numerals {
 
  private:
   static constexpr unsigned place_bits = 13;
-  static constexpr std::uint64_t spread = 0x9E3779B97F4A7C15;  // as in `Memo`
 
   struct Kept {
     std::uint64_t bits = 0;
@@ -41,8 +41,7 @@ class Numerals {
   };
 
   static std::size_t place_of(double number) {
-    const auto bits = std::bit_cast<std::uint64_t>(number);
-    return static_cast<std::size_t>(bits * spread >> (64U - place_bits));
+    return place_among(scattered(std::bit_cast<std::uint64_t>(number)), place_bits);
   }
 
   std::string_view keep(double number, std::uint64_t bits, Kept& kept) {

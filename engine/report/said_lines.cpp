@@ -4,11 +4,12 @@
 #include "engine/report/json_parts.hpp"
 #include "engine/report/json_writer.hpp"
 #include "engine/report/value_words.hpp"
+#include "engine/scoring/spoken.hpp"
 
 namespace heelrule {
 namespace {
 
-const Phrase& words_of(const SpokenWords& words, SpokenKind kind) {
+const Phrase& phrase_of(const SpokenWords& words, SpokenKind kind) {
   switch (kind) {
     case SpokenKind::referral:
       return words.referral;
@@ -33,7 +34,7 @@ SaidLines::SaidLines(const Program& program, std::span<const std::string> langua
     finding.side = program.contributions[i].side;
     const SpokenWords& words = program.rule_programs[finding.rule].words;
     for (const SpokenKind kind : {SpokenKind::referral, SpokenKind::caution, SpokenKind::advice}) {
-      const Phrase& phrase = words_of(words, kind);
+      const Phrase& phrase = phrase_of(words, kind);
       if (!phrase.empty() && phrase.is_fixed()) {
         kept_[i][static_cast<std::size_t>(kind)].of_rule = PaddedText(entry(finding, phrase, {}));
       }
@@ -62,11 +63,9 @@ const PaddedText& SaidLines::kept_entry(const Spoken& spoken, const Finding& fin
   if (!spoken.reading && !kept.of_rule.text().empty()) {
     return kept.of_rule;
   }
-  const SideReading& reading = finding.readings[spoken.reading.value_or(finding.decisive)];
+  const SideReading& reading = reading_of(spoken, finding);
   return kept.by_value[spoken.reading ? 1 : 0][speaker(finding, reading)].get(reading.value, [&] {
-    const RuleProgram& rule = program_.rule_programs[finding.rule];
-    const SpokenWords& words = spoken.reading ? rule.band_words[reading.band] : rule.words;
-    return entry(finding, words_of(words, kind), reading);
+    return entry(finding, phrase_of(words_of(spoken, finding, program_), kind), reading);
   });
 }
 

@@ -172,18 +172,9 @@ class VerdictLines::Writer {
     }
   }
 
-  // The score, up to its weights. Where nothing is open, it can become nothing else.
+  // The score, up to its weights.
   void points(const Score& score) {
     put(R"({"points":)");
-    if (score.open_weight == 0 && score.weight > 0) {
-      const std::string_view digits = numerals_.of(*score.points());
-      put(digits);
-      put(R"(,"lowest":)");
-      put(digits);
-      put(R"(,"highest":)");
-      put(digits);
-      return;
-    }
     if (const auto points = score.points()) {
       put(*points);
     } else {

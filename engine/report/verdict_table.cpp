@@ -8,6 +8,7 @@
 #include "engine/report/account.hpp"
 #include "engine/report/fault_line.hpp"
 #include "engine/report/value_words.hpp"
+#include "engine/scoring/spoken.hpp"
 #include "engine/source/csv_cell.hpp"
 
 namespace heelrule {
@@ -94,11 +95,10 @@ std::string VerdictTable::said(const Verdict& verdict, const std::vector<Spoken>
   std::string words;
   for (const Spoken& one : all) {
     const Finding& finding = verdict.findings[one.finding];
-    const RuleProgram& rule = program_.rule_programs[finding.rule];
-    const SideReading& reading = finding.readings[one.reading.value_or(finding.decisive)];
-    const SpokenWords& spoken = one.reading ? rule.band_words[reading.band] : rule.words;
-    join(words, fmt::format("{}: {}", finding_title(program_, finding, languages_),
-                            fill(spoken.*which, languages_, program_, finding, reading)));
+    const SpokenWords& spoken = words_of(one, finding, program_);
+    join(words,
+         fmt::format("{}: {}", finding_title(program_, finding, languages_),
+                     fill(spoken.*which, languages_, program_, finding, reading_of(one, finding))));
   }
   return words;
 }

@@ -68,13 +68,18 @@ class Decision {
 
   void find_all() {
     for (std::uint32_t i = 0; i < program_.contributions.size(); ++i) {
+      Finding& found = verdict_.findings[i];
       find_and_warn(i);
-      const Status status = verdict_.findings[i].status;
-      if (status != Status::pass && status != Status::does_not_apply) {
+      weigh(program_.contributions[i], found);
+      if (found.status != Status::pass && found.status != Status::does_not_apply) {
         verdict_.lacking.push_back(i);
       }
     }
-    tell_the_rest();
+    gather_advice();
+    if (!verdict_.stands) {
+      list_what_would_settle();
+    }
+    add_up_sections();
   }
 
   // Which findings are told of differs from row to row. To list them without a branch is quicker
@@ -100,7 +105,8 @@ class Decision {
     told.resize(lacking);
   }
 
-  // Where the words are the same of every reading, it is enough to know that they are said.
+  // Where the words are the same of every reading, it is enough to know that they are said. What
+  // lacks credit is no part of a brief verdict; its list serves for those that warn meanwhile.
   void find_warning() {
     std::vector<std::uint32_t>& told = verdict_.lacking;
     told.resize(program_.warning.size());
@@ -136,18 +142,6 @@ class Decision {
     if (contribution.voice.warns) {
       gather_warnings(index, verdict_.findings[index]);
     }
-  }
-
-  // What only a full verdict has.
-  void tell_the_rest() {
-    for (std::size_t i = 0; i < verdict_.findings.size(); ++i) {
-      weigh(program_.contributions[i], verdict_.findings[i]);
-    }
-    gather_advice();
-    if (!verdict_.stands) {
-      list_what_would_settle();
-    }
-    add_up_sections();
   }
 
   void find(const Contribution& contribution, Finding& found) const {
@@ -197,14 +191,6 @@ class Decision {
   static Sides all_sides(const TraitProgram& trait) {
     static constexpr std::array<Side, 3> sides{Side::none, Side::left, Side::right};
     return trait.has_sides ? Sides(sides).subspan(1) : Sides(sides).first(1);
-  }
-
-  Sides sides_of(const Contribution& contribution) const {
-    const TraitProgram& trait = program_.traits[program_.rule_programs[contribution.rule].trait];
-    const Sides all = all_sides(trait);
-    return contribution.side == Side::none
-               ? all
-               : all.subspan(contribution.side == Side::left ? 0 : 1, 1);
   }
 
   // Whose is the one or the other of a contribution's values.
@@ -257,10 +243,11 @@ class Decision {
     if (found.whether_it_applies_is_open) {
       add_missing(rule.applies_needs, found.missing);
     }
-    for (const Side side : sides_of(contribution)) {
-      const TraitProgram& trait = program_.traits[rule.trait];
-      if (!seen(trait.values[static_cast<std::size_t>(side)])) {
-        add_missing(trait.needs[static_cast<std::size_t>(side)], found.missing);
+    for (std::size_t i = 0; i < contribution.values.size(); ++i) {
+      const Register value = contribution.values[i];
+      if (value != no_register && !seen(value)) {
+        const auto side = static_cast<std::size_t>(side_of(contribution, i));
+        add_missing(program_.traits[rule.trait].needs[side], found.missing);
       }
     }
     std::sort(found.missing.begin(), found.missing.end());
