@@ -30,8 +30,7 @@ class BulkRun {
       : order_(order),
         command_(command),
         program_(program),
-        grading_{command.as == ReportKind::csv ? Detail::full : order.detail, order.stop_at_fault,
-                 at_least, most_complaints},
+        grading_{order.stop_at_fault, at_least, most_complaints},
         input_(input),
         progress_(input.size()),
         output_([this](const GradedLines& piece) { account_for(piece); }) {}
@@ -71,10 +70,9 @@ class BulkRun {
         order_.from == RecordKind::csv
             ? LineGrader::Reader(CsvLineReader(program_.rules, columns_, input_.name()))
             : LineGrader::Reader(JsonLineReader(program_.rules, input_.name()));
-    LineGrader::Writer writer =
-        command_.as == ReportKind::csv
-            ? LineGrader::Writer(VerdictTable(program_, command_.languages))
-            : LineGrader::Writer(VerdictLines(program_, command_.languages, order_.detail));
+    LineGrader::Writer writer = command_.as == ReportKind::csv
+                                    ? LineGrader::Writer(VerdictTable(program_, command_.languages))
+                                    : json_lines(program_, command_.languages, order_.detail);
     return {program_, std::move(reader), std::move(writer), grading_};
   }
 

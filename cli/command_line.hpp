@@ -9,8 +9,8 @@
 #include "cli/report_files.hpp"
 #include "cli/size_values.hpp"
 #include "engine/quantity/parsed.hpp"
+#include "engine/report/detail.hpp"
 #include "engine/report/report_reader.hpp"
-#include "engine/report/verdict_lines.hpp"
 
 namespace heelrule {
 

@@ -108,9 +108,8 @@ struct Verdict {
   std::optional<std::size_t> uncapped;  ///< what the score alone would give
   std::size_t lowest_grade = 0;         ///< the worst grade that can still come out
   std::size_t highest_grade = 0;
-  bool stands = false;                 ///< nothing that is open can change the grade
-  std::vector<Finding> findings;       ///< in the order of the rules
-  std::vector<std::uint32_t> lacking;  ///< findings that apply and did not pass in full
+  bool stands = false;            ///< nothing that is open can change the grade
+  std::vector<Finding> findings;  ///< in the order of the rules
   std::vector<SafetyAnswer> safety;
   std::vector<Spoken> referrals;
   std::vector<Spoken> cautions;

@@ -30,7 +30,7 @@ FindingLines::FindingLines(const Program& program, std::span<const std::string> 
     : program_(program),
       languages_(languages),
       kept_(program.contributions.size()),
-      sentences_(program, languages, Detail::full, "") {
+      sentences_(program, languages) {
   for (std::size_t i = 0; i < kept_.size(); ++i) {
     Finding finding;
     finding.rule = program.contributions[i].rule;

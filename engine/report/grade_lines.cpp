@@ -5,6 +5,7 @@
 #include "engine/report/fault_line.hpp"
 #include "engine/scoring/decide.hpp"
 #include "engine/scoring/fill_row.hpp"
+#include "engine/scoring/grade_reach.hpp"
 #include "engine/source/show_diagnostic.hpp"
 
 namespace heelrule {
@@ -16,7 +17,9 @@ LineGrader::LineGrader(const Program& program, Reader reader, Writer writer,
       writer_(std::move(writer)),
       order_(order),
       block_(program),
-      rows_(block_rows) {}
+      lines_(block_rows),
+      rows_(block_rows),
+      faults_(block_rows) {}
 
 void LineGrader::grade(const Lines& lines, GradedLines& graded) {
   graded.text.clear();
@@ -37,7 +40,7 @@ std::size_t LineGrader::cut(std::string_view& rest) {
   std::size_t count = 0;
   for (; count < block_rows && !rest.empty(); ++count) {
     const std::size_t end = std::min(rest.find('\n'), rest.size());
-    std::string_view& line = rows_[count].line;
+    std::string_view& line = lines_[count];
     line = rest.substr(0, end);
     rest.remove_prefix(std::min(end + 1, rest.size()));
     if (line.ends_with('\r')) {
@@ -54,10 +57,9 @@ std::size_t LineGrader::read(std::size_t count, std::uint64_t first_line) {
 template <class OneReader>
 std::size_t LineGrader::read_with(OneReader& reader, std::size_t count, std::uint64_t first_line) {
   for (std::size_t i = 0; i < count; ++i) {
-    Row& row = rows_[i];
-    row.fault = reader.read(row.line, first_line + i, row.values);
-    if (!row.fault) {
-      fill_row(program_, row.values, block_, i);
+    faults_[i] = reader.read(lines_[i], first_line + i, rows_[i]);
+    if (!faults_[i]) {
+      fill_row(program_, rows_[i], block_, i);
     } else if (order_.stop_at_fault) {
       return i + 1;
     }
@@ -68,19 +70,38 @@ std::size_t LineGrader::read_with(OneReader& reader, std::size_t count, std::uin
 void LineGrader::write(std::size_t count, GradedLines& graded) {
   graded.lines += count;
   evaluate(program_, block_);
-  for (std::size_t i = 0; i < count; ++i) {
-    if (rows_[i].fault) {
-      write_fault(*rows_[i].fault, graded);
-      continue;
-    }
-    decide(program_, block_, i, order_.detail, verdict_);
-    graded.falls_short =
-        graded.falls_short ||
-        (order_.at_least && (!verdict_.grade || verdict_.lowest_grade > *order_.at_least));
-    std::visit(
-        [&](auto& writer) { writer.append(rows_[i].values.inspection, verdict_, graded.text); },
-        writer_);
+  if (auto* const writer = std::get_if<ShortLines>(&writer_)) {
+    writer->turn_to(block_, std::span(rows_).first(count));
   }
+  for (std::size_t row = 0; row < count; ++row) {
+    if (faults_[row]) {
+      write_fault(*faults_[row], graded);
+    } else {
+      graded.falls_short = graded.falls_short || falls_short(row);
+      write_verdict(row, graded.text);
+    }
+  }
+}
+
+void LineGrader::write_verdict(std::size_t row, GrowingText& text) {
+  if (auto* const writer = std::get_if<ShortLines>(&writer_)) {
+    writer->append(row, text);
+    return;
+  }
+  decide(program_, block_, row, verdict_);
+  if (auto* const writer = std::get_if<VerdictLines>(&writer_)) {
+    writer->append(rows_[row].inspection, verdict_, text);
+  } else {
+    std::get<VerdictTable>(writer_).append(rows_[row].inspection, verdict_, text);
+  }
+}
+
+bool LineGrader::falls_short(std::size_t row) const {
+  if (!order_.at_least) {
+    return false;
+  }
+  const GradeReach reach = grade_reach(program_, block_.outcome(row));
+  return !reach.grade || reach.lowest > *order_.at_least;
 }
 
 void LineGrader::write_fault(const LineFault& fault, GradedLines& graded) {
@@ -91,6 +112,12 @@ void LineGrader::write_fault(const LineFault& fault, GradedLines& graded) {
   }
   const auto* table = std::get_if<VerdictTable>(&writer_);
   graded.text.put(table != nullptr ? table->row(fault) : fault_line(fault));
+}
+
+LineGrader::Writer json_lines(const Program& program, std::span<const std::string> languages,
+                              Detail detail) {
+  return detail == Detail::full ? LineGrader::Writer(VerdictLines(program, languages))
+                                : LineGrader::Writer(ShortLines(program, languages, detail));
 }
 
 }  // namespace heelrule

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -11,11 +12,12 @@
 #include "engine/model/inspection_row.hpp"
 #include "engine/reading/csv_lines.hpp"
 #include "engine/reading/json_lines.hpp"
+#include "engine/report/detail.hpp"
 #include "engine/report/growing_text.hpp"
+#include "engine/report/short_lines.hpp"
 #include "engine/report/verdict_lines.hpp"
 #include "engine/report/verdict_table.hpp"
 #include "engine/scoring/block.hpp"
-#include "engine/scoring/detail.hpp"
 
 namespace heelrule {
 
@@ -39,7 +41,6 @@ struct GradedLines {
 
 /// How to grade lines.
 struct GradingOrder {
-  Detail detail = Detail::full;  ///< in which the writer needs verdicts
   bool stop_at_fault = false;
   std::optional<std::size_t> at_least;  ///< a grade of the rule set
   std::size_t most_complaints = 20;     ///< in words, for each piece
@@ -50,7 +51,7 @@ struct GradingOrder {
 class LineGrader {
  public:
   using Reader = std::variant<JsonLineReader, CsvLineReader>;
-  using Writer = std::variant<VerdictLines, VerdictTable>;
+  using Writer = std::variant<VerdictLines, ShortLines, VerdictTable>;
 
   /// `program` must outlive this object.
   LineGrader(const Program& program, Reader reader, Writer writer, const GradingOrder& order);
@@ -59,12 +60,6 @@ class LineGrader {
   void grade(const Lines& lines, GradedLines& graded);
 
  private:
-  struct Row {
-    std::string_view line;
-    InspectionRow values;
-    std::optional<LineFault> fault;
-  };
-
   // Cuts lines off, a block of them at most; says how many.
   std::size_t cut(std::string_view& rest);
 
@@ -74,15 +69,24 @@ class LineGrader {
   std::size_t read_with(OneReader& reader, std::size_t count, std::uint64_t first_line);
 
   void write(std::size_t count, GradedLines& graded);
+  void write_verdict(std::size_t row, GrowingText& text);
   void write_fault(const LineFault& fault, GradedLines& graded);
+  bool falls_short(std::size_t row) const;
 
   const Program& program_;
   Reader reader_;
   Writer writer_;
   GradingOrder order_;
   Block block_;
-  std::vector<Row> rows_;
+  // Of each row of the block: its line, what was read, and what was wrong.
+  std::vector<std::string_view> lines_;
+  std::vector<InspectionRow> rows_;
+  std::vector<std::optional<LineFault>> faults_;
   Verdict verdict_;
 };
+
+/// Writes JSON Lines in some detail. `languages` is the reader's choice, as for `account`.
+LineGrader::Writer json_lines(const Program& program, std::span<const std::string> languages,
+                              Detail detail);
 
 }  // namespace heelrule

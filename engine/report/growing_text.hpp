@@ -37,14 +37,14 @@ class GrowingText {
     size_ += size - 1;
   }
 
-  void put(const PaddedText& piece) {
-    const std::string_view from = piece.text();
-    char* const to = place_for(from.size() + PaddedText::step);
-    for (std::size_t at = 0; at < from.size(); at += PaddedText::step) {
-      std::memcpy(to + at, from.data() + at, PaddedText::step);
+  void put(PaddedView piece) {
+    char* const to = place_for(piece.size + PaddedText::step);
+    for (std::size_t at = 0; at < piece.size; at += PaddedText::step) {
+      std::memcpy(to + at, piece.data + at, PaddedText::step);
     }
-    size_ += from.size();
+    size_ += piece.size;
   }
+  void put(const PaddedText& piece) { put(piece.view()); }
 
   /// Takes the last byte away. Precondition: there is one.
   void drop_last() { --size_; }

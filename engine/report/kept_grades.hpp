@@ -9,9 +9,9 @@
 
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
+#include "engine/report/detail.hpp"
 #include "engine/report/growing_text.hpp"
 #include "engine/report/padded_text.hpp"
-#include "engine/scoring/detail.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {

@@ -4,7 +4,6 @@
 
 #include "engine/report/account.hpp"
 #include "engine/report/json_writer.hpp"
-#include "engine/report/value_words.hpp"
 
 namespace heelrule {
 
@@ -18,7 +17,7 @@ void KeptSentences::begin(const Inspection& inspection) {
 void KeptSentences::append(std::size_t index, const Finding& finding, GrowingText& line) {
   if (is_judged(finding.status)) {
     const SideReading& reading = finding.readings[finding.decisive];
-    line.put(kept_[index].judged[speaker(finding, reading)].get(key(finding),
+    line.put(kept_[index].judged[speaker(finding, reading)].get(reading.value,
                                                                 [&] { return sentence(finding); }));
   } else if (has_reasons_) {
     line.put(sentence(finding));
@@ -45,20 +44,8 @@ void KeptSentences::append_unseen(std::vector<Unseen>& kept, const Finding& find
   line.put(known->sentence);
 }
 
-double KeptSentences::key(const Finding& finding) const {
-  const double decisive = finding.readings[finding.decisive].value;
-  if (in_full_ || finding.readings.size() < 2 ||
-      !program_.rules.rules[finding.rule].bands.empty()) {
-    return decisive;
-  }
-  // No trait has so many levels; and one is added, so that both sides are never like one alone.
-  constexpr double more_than_levels = 1U << 20U;
-  return (finding.readings[0].value + 1) * more_than_levels + finding.readings[1].value;
-}
-
 std::string KeptSentences::sentence(const Finding& finding) const {
-  const std::string words = finding_sentence(program_, *inspection_, finding, languages_);
-  return json_text(words.empty() && !in_full_ ? readings_words(program_, finding) : words) + end_;
+  return json_text(finding_sentence(program_, *inspection_, finding, languages_));
 }
 
 }  // namespace heelrule

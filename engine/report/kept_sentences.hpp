@@ -4,14 +4,12 @@
 #include <array>
 #include <span>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
 #include "engine/report/growing_text.hpp"
 #include "engine/report/memo.hpp"
-#include "engine/scoring/detail.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {
@@ -22,20 +20,13 @@ constexpr std::size_t speaker(const Finding& finding, const SideReading& reading
   return finding.sides_alike ? 3 : static_cast<std::size_t>(reading.side);
 }
 
-/// Writes what `finding_sentence` says about the findings of one program; where that is nothing,
-/// and the detail is not full, what was read. It depends on the reading that decides alone, or on
-/// what is missing, or on both sides of a trait of few levels.
+/// Writes what `finding_sentence` says about the findings of one program. It depends on the reading
+/// that decides alone, or on what is missing.
 class KeptSentences {
  public:
-  /// `languages` is what `fallback_order` gives. Both must outlive this object. `end` stands behind
-  /// each sentence.
-  KeptSentences(const Program& program, std::span<const std::string> languages, Detail detail,
-                std::string end)
-      : program_(program),
-        languages_(languages),
-        end_(std::move(end)),
-        in_full_(detail == Detail::full),
-        kept_(program.contributions.size()) {}
+  /// `languages` is what `fallback_order` gives. Both must outlive this object.
+  KeptSentences(const Program& program, std::span<const std::string> languages)
+      : program_(program), languages_(languages), kept_(program.contributions.size()) {}
 
   /// Turns to the findings of another inspection.
   void begin(const Inspection& inspection);
@@ -54,18 +45,15 @@ class KeptSentences {
   static constexpr std::size_t most_unseen = 16;  // of one contribution
 
   struct Kept {
-    std::array<Memo, speakers> judged;  // by key
+    std::array<Memo, speakers> judged;  // by value
     std::vector<Unseen> unseen;
   };
 
-  double key(const Finding& finding) const;
   std::string sentence(const Finding& finding) const;
   void append_unseen(std::vector<Unseen>& kept, const Finding& finding, GrowingText& line);
 
   const Program& program_;
   std::span<const std::string> languages_;
-  std::string end_;
-  bool in_full_;
   std::vector<Kept> kept_;
   const Inspection* inspection_ = nullptr;
   bool has_reasons_ = false;

@@ -2,11 +2,18 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <utility>
 
 namespace heelrule {
+
+/// Where padded text stands.
+struct PaddedView {
+  const char* data = nullptr;
+  std::uint32_t size = 0;
+};
 
 /// Text with so many readable bytes behind it that it can be copied in whole steps: how many of
 /// them is then mostly the same, where how many bytes is not.
@@ -20,6 +27,9 @@ class PaddedText {
   }
 
   std::string_view text() const { return {bytes_.data(), size_}; }
+  PaddedView view() const { return {bytes_.data(), static_cast<std::uint32_t>(size_)}; }
+
+  bool operator<(const PaddedText& other) const { return text() < other.text(); }
 
  private:
   std::string bytes_;

@@ -23,11 +23,8 @@ const Phrase& phrase_of(const SpokenWords& words, SpokenKind kind) {
 
 }  // namespace
 
-SaidLines::SaidLines(const Program& program, std::span<const std::string> languages, Detail detail)
-    : program_(program),
-      languages_(languages),
-      in_full_(detail == Detail::full),
-      kept_(program.contributions.size()) {
+SaidLines::SaidLines(const Program& program, std::span<const std::string> languages)
+    : program_(program), languages_(languages), kept_(program.contributions.size()) {
   for (std::size_t i = 0; i < kept_.size(); ++i) {
     Finding finding;
     finding.rule = program.contributions[i].rule;
@@ -47,10 +44,8 @@ void SaidLines::append(const Verdict& verdict, const std::vector<Spoken>& all, S
   for (const Spoken& spoken : all) {
     const Finding& finding = verdict.findings[spoken.finding];
     line.put(kept_entry(spoken, finding, kind));
-    if (in_full_) {
-      line.put(gains_.of(finding.gain));
-      line.put("},");
-    }
+    line.put(gains_.of(finding.gain));
+    line.put("},");
   }
   if (!all.empty()) {
     line.drop_last();  // the comma behind the last one
@@ -74,13 +69,8 @@ std::string SaidLines::entry(const Finding& finding, const Phrase& phrase,
   const std::string words = fill(phrase, languages_, program_, finding, reading);
   JsonWriter json(JsonWriter::Layout::compact);
   json.begin_object();
-  if (in_full_) {
-    write_said(json, program_, finding, finding_title(program_, finding, languages_), words);
-    return json.take() + R"(,"gain":)";
-  }
-  write_rule(json, program_, finding.rule, finding.side);
-  json.text("words", words).end_object();
-  return json.take() + ",";
+  write_said(json, program_, finding, finding_title(program_, finding, languages_), words);
+  return json.take() + R"(,"gain":)";
 }
 
 }  // namespace heelrule

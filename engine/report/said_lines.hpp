@@ -13,7 +13,6 @@
 #include "engine/report/memo.hpp"
 #include "engine/report/numerals.hpp"
 #include "engine/report/padded_text.hpp"
-#include "engine/scoring/detail.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {
@@ -21,20 +20,18 @@ namespace heelrule {
 /// Which words of a rule or band.
 enum class SpokenKind : std::uint8_t { referral, caution, advice };
 
-/// Writes lists of referrals, cautions and advice of one program: in full as `json_report` does,
-/// else the name of the rule and the words.
+/// Writes lists of referrals, cautions and advice of one program, as `json_report` does.
 class SaidLines {
  public:
   /// `languages` is what `fallback_order` gives. Both must outlive this object.
-  SaidLines(const Program& program, std::span<const std::string> languages, Detail detail);
+  SaidLines(const Program& program, std::span<const std::string> languages);
 
   /// Appends `all`, which `verdict` says, without the brackets around them.
   void append(const Verdict& verdict, const std::vector<Spoken>& all, SpokenKind kind,
               GrowingText& line);
 
  private:
-  // Words of one kind about one contribution: in full up to the gain, else with a comma behind
-  // them.
+  // Words of one kind about one contribution, up to the gain.
   struct Kept {
     PaddedText of_rule;  // where there is no number in them, as in most; else empty
     std::array<std::array<Memo, speakers>, 2> by_value;  // the rule's words, and a band's
@@ -45,7 +42,6 @@ class SaidLines {
 
   const Program& program_;
   std::span<const std::string> languages_;
-  bool in_full_;
   std::vector<std::array<Kept, 3>> kept_;
   Numerals gains_;
 };

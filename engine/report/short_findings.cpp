@@ -1,47 +1,81 @@
 #include "engine/report/short_findings.hpp"
 
+#include <algorithm>
+
+#include "engine/formula/operation.hpp"
 #include "engine/report/account.hpp"
 #include "engine/report/json_parts.hpp"
 #include "engine/report/json_writer.hpp"
+#include "engine/report/value_words.hpp"
+#include "engine/scoring/find.hpp"
+#include "engine/scoring/joining.hpp"
+#include "engine/scoring/rows.hpp"
+#include "engine/scoring/rule_needs.hpp"
 
 namespace heelrule {
 namespace {
 
-// Those that a short line tells of, each with its place among the heads of a contribution.
-constexpr std::array<Status, 3> told{Status::part, Status::fail, Status::not_seen};
+// So many inputs can be told from each other in a case, besides whether the rule applies.
+constexpr std::size_t most_needs = 30;
 
-constexpr std::size_t place_of(Status status) {
-  return static_cast<std::size_t>(status) - static_cast<std::size_t>(Status::part);
+Rows rows_with_reasons(std::span<const InspectionRow> rows) {
+  Rows with = 0;
+  for (std::size_t row = 0; row < rows.size(); ++row) {
+    const std::vector<Observation>& all = rows[row].inspection.observations;
+    const bool has = std::any_of(all.begin(), all.end(), [](const Observation& seen) {
+      return std::holds_alternative<NotSeen>(seen.value);
+    });
+    with |= has ? Rows{1} << row : 0;
+  }
+  return with;
 }
-static_assert(place_of(told.front()) == 0 && place_of(told.back()) == 2);
 
 }  // namespace
 
 ShortFindings::ShortFindings(const Program& program, std::span<const std::string> languages)
-    : heads_(program.contributions.size()), words_(program, languages, Detail::failed, "},") {
-  for (std::size_t i = 0; i < heads_.size(); ++i) {
-    for (const Status status : told) {
-      JsonWriter json(JsonWriter::Layout::compact);
-      json.begin_object();
-      write_rule(json, program, program.contributions[i].rule, program.contributions[i].side);
-      json.text("status", in_words(status));
-      heads_[i][place_of(status)] = PaddedText(json.take() + R"(,"words":)");
-    }
+    : program_(program), languages_(languages), kept_(program.contributions.size()) {
+  for (const Contribution& contribution : program.contributions) {
+    needs_.push_back(inputs_needed(program, contribution.rule));
   }
 }
 
-void ShortFindings::append(const Inspection& inspection, const Verdict& verdict,
-                           GrowingText& line) {
-  words_.begin(inspection);
-  const std::size_t before = line.size();
-  for (const std::uint32_t i : verdict.lacking) {
-    const Finding& finding = verdict.findings[i];
-    line.put(heads_[i][place_of(finding.status)]);
-    words_.append(i, finding, line);
+void ShortFindings::turn_to(const Block& block, std::span<const InspectionRow> rows) {
+  kept_.begin();
+  const Rows with_reasons = rows_with_reasons(rows);
+  for (std::size_t i = 0; i < program_.contributions.size(); ++i) {
+    const Contribution& contribution = program_.contributions[i];
+    const Rows told = rows_without_pass(contribution, block) & first_rows(rows.size());
+    const Rows open = told & rows_not_seen(contribution, block);
+    const Rows unlike_others = needs_[i].size() <= most_needs ? open & with_reasons : open;
+    const auto make = [&](std::size_t row) { return words(i, block, row, rows[row].inspection); };
+    const auto case_of = [&, values = ValueBits(contribution, block)](std::size_t row) {
+      return values.of(row, has_row(open, row) ? what_is_open(i, block, row) : 0);
+    };
+    kept_.tell(i, told & ~unlike_others, case_of, make);
+    for_each_row(unlike_others, [&](std::size_t row) { kept_.tell_once(row, make(row)); });
   }
-  if (line.size() > before) {
-    line.drop_last();  // the comma behind the last one
+}
+
+std::uint32_t ShortFindings::what_is_open(std::size_t contribution, const Block& block,
+                                          std::size_t row) const {
+  std::uint32_t open = applies_to(program_.contributions[contribution], block, row) == 1 ? 1 : 2;
+  for (const Register input : needs_[contribution]) {
+    open = open * 2 + (operation::is_seen(block.column(input)[row]) ? 1 : 0);
   }
+  return open;
+}
+
+std::string ShortFindings::words(std::size_t contribution, const Block& block, std::size_t row,
+                                 const Inspection& inspection) {
+  find(program_, block, row, contribution, finding_);
+  const std::string sentence = finding_sentence(program_, inspection, finding_, languages_);
+  JsonWriter json(JsonWriter::Layout::compact);
+  json.begin_object();
+  write_rule(json, program_, finding_.rule, finding_.side);
+  json.text("status", in_words(finding_.status));
+  json.text("words", sentence.empty() ? readings_words(program_, finding_) : sentence);
+  json.end_object();
+  return json.take() + ",";
 }
 
 }  // namespace heelrule

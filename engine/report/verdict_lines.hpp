@@ -1,4 +1,4 @@
-// Verdicts as JSON Lines: one a line, thousands in a breath.
+// Verdicts as JSON Lines, one a line, with all there is to say.
 #pragma once
 
 #include <memory>
@@ -8,25 +8,20 @@
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
 #include "engine/report/growing_text.hpp"
-#include "engine/scoring/detail.hpp"
 #include "engine/scoring/program.hpp"
 
 namespace heelrule {
 
-/// Writes verdicts of one program. A full line is `json_report` without doubt and without its
-/// white space, to the byte. Shorter ones have some of its keys, in the same order, and mean the
-/// same by them; but a finding that did not pass has `rule`, `status` and `words`, which are its
-/// sentence, or what was read where it has none. Of the safety questions they keep those that were
-/// answered with yes.
+/// Writes verdicts of one program, each as `json_report` does without doubt, to the byte but for
+/// its white space.
 ///
 /// What is the same in every verdict is made once. What depends on a reading alone is made once for
 /// each value and kept (see `Memo`): by the same functions that `json_report` calls, so there is
 /// one place where each word comes from.
 class VerdictLines {
  public:
-  /// `languages` is the reader's choice, as for `account`. Verdicts must have been decided in
-  /// `detail` or in full. `program` must outlive this object.
-  VerdictLines(const Program& program, std::span<const std::string> languages, Detail detail);
+  /// `languages` is the reader's choice, as for `account`. `program` must outlive this object.
+  VerdictLines(const Program& program, std::span<const std::string> languages);
   ~VerdictLines();
   VerdictLines(VerdictLines&&) noexcept;
   VerdictLines& operator=(VerdictLines&&) noexcept;

@@ -3,7 +3,6 @@
 
 #include "engine/model/verdict.hpp"
 #include "engine/scoring/block.hpp"
-#include "engine/scoring/detail.hpp"
 
 namespace heelrule {
 
@@ -12,10 +11,11 @@ namespace heelrule {
 /// what was missing) and the order of what is said.
 Verdict decide(const Program& program, const Block& block, std::size_t row);
 
-/// The same as far as `detail` goes, into a verdict of another row, whose memory is used again.
-/// Only a full verdict has gains, caps, sections, advice, and what would settle the grade. Of the
-/// others, only the findings are decided that `lacking`, `referrals` or `cautions` name.
-void decide(const Program& program, const Block& block, std::size_t row, Detail detail,
-            Verdict& verdict);
+/// The same, into a verdict of another row, whose memory is used again.
+void decide(const Program& program, const Block& block, std::size_t row, Verdict& verdict);
+
+/// The score, the grade and the answers to the safety questions alone. Lists of other things stay
+/// as they are.
+void decide_briefly(const Program& program, const Block& block, std::size_t row, Verdict& verdict);
 
 }  // namespace heelrule

@@ -6,15 +6,8 @@
 #include "engine/formula/operation.hpp"
 #include "engine/quantity/settle.hpp"
 #include "engine/scoring/block.hpp"
+#include "engine/scoring/for_each_machine.hpp"
 #include "engine/scoring/joining.hpp"
-
-// The program holds it twice where that can be: one for all machines, and one for those with
-// vectors of four numbers. Both do the same operations in the same order, without fused ones.
-#if defined(__x86_64__) && defined(__GLIBC__)
-#define HEELRULE_FOR_EACH_MACHINE [[gnu::target_clones("default", "avx2"), gnu::flatten]]
-#else
-#define HEELRULE_FOR_EACH_MACHINE
-#endif
 
 namespace heelrule {
 namespace {

@@ -23,10 +23,7 @@ Voice voice_of(const RuleProgram& rule) {
     return std::any_of(rule.band_words.begin(), rule.band_words.end(), says);
   };
   Voice voice;
-  voice.warns_by_band = any_band(warns);
-  voice.warns = voice.warns_by_band || warns(rule.words);
-  voice.warns_alike = voice.warns && !voice.warns_by_band && rule.words.caution.is_fixed() &&
-                      rule.words.referral.is_fixed();
+  voice.warns = any_band(warns) || warns(rule.words);
   voice.advises = any_band(advises) || advises(rule.words);
   return voice;
 }
@@ -53,7 +50,6 @@ class Lowering {
     for (std::uint32_t rule = 0; rule < program_.rule_programs.size(); ++rule) {
       lower_rule(rule);
     }
-    list_what_warns();
     for (std::size_t change = 0; change < program_.rules.changes.size(); ++change) {
       lower_change(applies_[program_.rules.rules.size() + change]);
     }
@@ -276,14 +272,6 @@ class Lowering {
     }
     contribution.joining = rule.sides == SideRule::mean ? Joining::mean : Joining::worse;
     program_.contributions.push_back(contribution);
-  }
-
-  void list_what_warns() {
-    for (std::uint32_t i = 0; i < program_.contributions.size(); ++i) {
-      if (program_.contributions[i].voice.warns) {
-        program_.warning.push_back(i);
-      }
-    }
   }
 
   void lower_change(const std::optional<Expression>& applies) {

@@ -79,10 +79,8 @@ enum class Joining : std::uint8_t { single, worse, mean };
 /// Which words a contribution can bring up. Those of its rule are said where it does not pass in
 /// full, those of a band wherever a value lies in it.
 struct Voice {
-  bool warns = false;          ///< its rule or a band has a caution or a referral
-  bool warns_by_band = false;  ///< … a band has
-  bool warns_alike = false;    ///< … its rule alone has, and they say the same of every reading
-  bool advises = false;        ///< its rule or a band has advice
+  bool warns = false;    ///< its rule or a band has a caution or a referral
+  bool advises = false;  ///< its rule or a band has advice
 };
 
 /// One share of the score: a rule, or one side of a rule whose sides count each.
@@ -142,7 +140,6 @@ struct Program {
   std::vector<Instruction> instructions;
   std::vector<Judgement> judgements;
   std::vector<Contribution> contributions;
-  std::vector<std::uint32_t> warning;    ///< contributions whose voice warns
   std::vector<Register> change_applies;  ///< as `rules.changes`; `no_register`: it always applies
   std::vector<GradeBound> grade_bounds;  ///< best first; the last is 0
   Register register_count = 0;

@@ -177,7 +177,7 @@ void hand_written(benchmark::State& state, const Given& given) {
 
 void grade(benchmark::State& state, const Given& given, Detail detail) {
   LineGrader grader(given.program, JsonLineReader(given.program.rules, "records"),
-                    VerdictLines(given.program, {}, detail), {detail, false, {}, 0});
+                    json_lines(given.program, {}, detail), {false, {}, 0});
   GradedLines graded;
   for (auto _ : state) {
     for (const std::string_view piece : given.pieces) {
@@ -260,7 +260,7 @@ void score_by_hand(benchmark::State& state, const Given& given) {
 // Sees that both scorers write the same bytes; timings of unlike things would be worth nothing.
 bool same_output(const Given& given) {
   LineGrader grader(given.program, JsonLineReader(given.program.rules, "records"),
-                    VerdictLines(given.program, {}, Detail::full), {});
+                    json_lines(given.program, {}, Detail::full), {});
   ByHand by_hand(given.program);
   std::string expected;
   GradedLines graded;

@@ -13,8 +13,8 @@ using namespace heelrule;
 constexpr std::array details{Detail::full, Detail::failed, Detail::brief};
 
 LineGrader new_grader(const Program& program, Detail detail) {
-  return {program, JsonLineReader(program.rules, "fuzz.jsonl"), VerdictLines(program, {}, detail),
-          GradingOrder{detail, false, std::nullopt, 2}};
+  return {program, JsonLineReader(program.rules, "fuzz.jsonl"), json_lines(program, {}, detail),
+          GradingOrder{false, std::nullopt, 2}};
 }
 
 std::uint64_t line_feeds(std::string_view text) {

@@ -4,10 +4,10 @@
 #include "engine/report/account.hpp"
 #include "engine/report/json_parts.hpp"
 #include "engine/report/json_report.hpp"
+#include "engine/report/short_lines.hpp"
 #include "engine/report/value_words.hpp"
 #include "engine/report/verdict_lines.hpp"
 #include "engine/scoring/block.hpp"
-#include "engine/scoring/decide.hpp"
 #include "engine/scoring/fill_row.hpp"
 #include "engine/scoring/grade.hpp"
 #include "tests/laws/outline.hpp"
@@ -131,7 +131,7 @@ TEST_CASE("a full line is the report without its white space") {
   Dice dice(80);
   for (int i = 0; i < 120; ++i) {
     const Program program = random_program(dice);
-    VerdictLines lines(program, {}, Detail::full);
+    VerdictLines lines(program, {});
     for (int row = 0; row < 40; ++row) {
       const Inspection inspection = random_record(program.rules, dice);
       const Verdict verdict = grade(program, inspection);
@@ -147,29 +147,29 @@ TEST_CASE("a short line says what a whole report says, as far as it goes") {
   Dice dice(81);
   for (int i = 0; i < 100; ++i) {
     const Program program = random_program(dice);
-    VerdictLines failed(program, {}, Detail::failed);
-    VerdictLines brief(program, {}, Detail::brief);
+    ShortLines failed(program, {}, Detail::failed);
+    ShortLines brief(program, {}, Detail::brief);
     Block block(program);
-    Verdict of_failed;
-    Verdict of_brief;
-    for (int row = 0; row < 40; ++row) {
-      const Inspection inspection = random_record(program.rules, dice);
-      const Verdict whole = grade(program, inspection);
-      fill_row(program, inspection, block, 0);
+    for (int turn = 0; turn < 3; ++turn) {
+      std::vector<InspectionRow> rows(1 + dice.below(block_rows));
+      for (std::size_t row = 0; row < rows.size(); ++row) {
+        fill(rows[row], random_record(program.rules, dice), program.rules.traits.size());
+        fill_row(program, rows[row], block, row);
+      }
       evaluate(program, block);
-      INFO(outline(program.rules) << outline(program.rules, inspection));
-      GrowingText some;
-      decide(program, block, 0, Detail::failed, of_failed);
-      failed.append(inspection, of_failed, some);
-      REQUIRE(some.text() == ShortLine(program, inspection, whole).write(Detail::failed));
-      GrowingText least;
-      decide(program, block, 0, Detail::brief, of_brief);
-      brief.append(inspection, of_brief, least);
-      REQUIRE(least.text() == ShortLine(program, inspection, whole).write(Detail::brief));
-      // A whole verdict serves as well.
-      least.clear();
-      brief.append(inspection, whole, least);
-      REQUIRE(least.text() == ShortLine(program, inspection, whole).write(Detail::brief));
+      failed.turn_to(block, rows);
+      brief.turn_to(block, rows);
+      for (std::size_t row = 0; row < rows.size(); ++row) {
+        const Inspection& inspection = rows[row].inspection;
+        const Verdict whole = grade(program, inspection);
+        INFO(outline(program.rules) << outline(program.rules, inspection));
+        GrowingText some;
+        failed.append(row, some);
+        REQUIRE(some.text() == ShortLine(program, inspection, whole).write(Detail::failed));
+        GrowingText least;
+        brief.append(row, least);
+        REQUIRE(least.text() == ShortLine(program, inspection, whole).write(Detail::brief));
+      }
     }
   }
 }

@@ -5,6 +5,7 @@
 #include "engine/scoring/decide.hpp"
 #include "engine/scoring/fill_row.hpp"
 #include "engine/scoring/grade.hpp"
+#include "engine/scoring/rows.hpp"
 #include "tests/laws/outline.hpp"
 #include "tests/laws/random_inspection.hpp"
 #include "tests/laws/random_rules.hpp"
@@ -59,6 +60,59 @@ TEST_CASE("a block that is cleared remembers nothing of the rows that it held") 
   }
 }
 
+// The sets of rows of one contribution, as the verdicts have them.
+struct Sets {
+  Rows without_pass = 0;
+  Rows not_seen = 0;
+  Rows applies = 0;
+  Rows with_lack = 0;
+};
+
+Sets sets_of(const std::vector<Verdict>& verdicts, std::size_t contribution) {
+  Sets sets;
+  for (std::size_t row = 0; row < verdicts.size(); ++row) {
+    const Finding& found = verdicts[row].findings[contribution];
+    const Rows bit = Rows{1} << row;
+    if (found.status == Status::does_not_apply) {
+      continue;
+    }
+    sets.without_pass |= found.status == Status::pass ? 0 : bit;
+    sets.not_seen |= found.status == Status::not_seen ? bit : 0;
+    if (!found.whether_it_applies_is_open) {
+      sets.applies |= bit;
+      for (const SideReading& reading : found.readings) {
+        sets.with_lack |= reading.credit < full_credit ? bit : 0;
+      }
+    }
+  }
+  return sets;
+}
+
+TEST_CASE("sets of rows are those of the verdicts") {
+  Dice dice(67);
+  for (int i = 0; i < 300; ++i) {
+    const Program program = random_program(dice);
+    Block block(program);
+    for (std::size_t row = 0; row < block_rows; ++row) {
+      fill_row(program, random_inspection(program.rules, dice), block, row);
+    }
+    evaluate(program, block);
+    std::vector<Verdict> verdicts;
+    for (std::size_t row = 0; row < block_rows; ++row) {
+      verdicts.push_back(decide(program, block, row));
+    }
+    for (std::size_t at = 0; at < program.contributions.size(); ++at) {
+      const Contribution& contribution = program.contributions[at];
+      const Sets sets = sets_of(verdicts, at);
+      INFO(outline(program.rules));
+      REQUIRE(rows_without_pass(contribution, block) == sets.without_pass);
+      REQUIRE(rows_not_seen(contribution, block) == sets.not_seen);
+      REQUIRE(rows_that_apply(contribution, block) == sets.applies);
+      REQUIRE(rows_with_lack(contribution, block) == sets.with_lack);
+    }
+  }
+}
+
 TEST_CASE("a verdict written over another is as one written anew") {
   Dice dice(66);
   for (int i = 0; i < 300; ++i) {
@@ -68,7 +122,7 @@ TEST_CASE("a verdict written over another is as one written anew") {
     fill_row(program, random_inspection(program.rules, dice), block, 1);
     evaluate(program, block);
     Verdict used = decide(program, block, 0);
-    decide(program, block, 1, Detail::full, used);
+    decide(program, block, 1, used);
     REQUIRE((used == decide(program, block, 1)));
   }
 }

@@ -25,7 +25,7 @@ class Run {
  public:
   explicit Run(const GradingOrder& order = {})
       : grader_(program(), JsonLineReader(program().rules, "records.jsonl"),
-                VerdictLines(program(), {}, Detail::brief), order) {}
+                json_lines(program(), {}, Detail::brief), order) {}
 
   GradedLines grade(std::string text, std::uint64_t first_line = 1) {
     const std::size_t length = text.size();

@@ -1,4 +1,4 @@
-// How much of a verdict is wanted, where there are very many.
+// How much the line of a verdict says, where there are very many.
 #pragma once
 
 #include <cstdint>
