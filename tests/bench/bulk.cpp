@@ -12,6 +12,7 @@
 #include "engine/scoring/compile.hpp"
 #include "engine/scoring/fill_row.hpp"
 #include "tests/bench/file_text.hpp"
+#include "tests/bench/hand_short.hpp"
 #include "tests/bench/hand_writer.hpp"
 
 namespace {
@@ -131,8 +132,11 @@ void read_only(benchmark::State& state, const Given& given) {
 // Reads with the engine's own reader, and scores and writes by hand.
 class ByHand {
  public:
-  explicit ByHand(const Program& program)
-      : reader_(program.rules, "records"), writer_(program.rules.name) {}
+  explicit ByHand(const Program& program, Detail detail = Detail::full)
+      : detail_(detail),
+        reader_(program.rules, "records"),
+        writer_(program.rules.name),
+        short_writer_(program.rules.name, detail == Detail::failed) {}
 
   const thirty::Record& read(std::string_view line) {
     if (reader_.read(line, 2, row_)) {
@@ -145,18 +149,24 @@ class ByHand {
   void grade(std::string_view line, std::string& out) {
     read(line);
     thirty::derive(record_);
-    writer_.write(record_, out);
+    if (detail_ == Detail::full) {
+      writer_.write(record_, out);
+    } else {
+      short_writer_.write(record_, out);
+    }
   }
 
  private:
+  Detail detail_;
   JsonLineReader reader_;
   thirty::Writer writer_;
+  thirty::ShortWriter short_writer_;
   InspectionRow row_;
   thirty::Record record_;
 };
 
-void hand_written(benchmark::State& state, const Given& given) {
-  ByHand by_hand(given.program);
+void hand_written(benchmark::State& state, const Given& given, Detail detail) {
+  ByHand by_hand(given.program, detail);
   std::string out;
   for (auto _ : state) {
     std::size_t in_piece = 0;
@@ -258,10 +268,10 @@ void score_by_hand(benchmark::State& state, const Given& given) {
 }
 
 // Sees that both scorers write the same bytes; timings of unlike things would be worth nothing.
-bool same_output(const Given& given) {
+bool same_output(const Given& given, Detail detail) {
   LineGrader grader(given.program, JsonLineReader(given.program.rules, "records"),
-                    json_lines(given.program, {}, Detail::full), {});
-  ByHand by_hand(given.program);
+                    json_lines(given.program, {}, detail), {});
+  ByHand by_hand(given.program, detail);
   std::string expected;
   GradedLines graded;
   for (std::size_t i = 0, piece = 0; piece < given.pieces.size(); ++piece) {
@@ -286,8 +296,10 @@ int main(int count, char** arguments) {
     return 64;
   }
   static const Given given(arguments[1], arguments[2]);
-  if (!same_output(given)) {
-    return 1;
+  for (const Detail detail : {Detail::full, Detail::failed, Detail::brief}) {
+    if (!same_output(given, detail)) {
+      return 1;
+    }
   }
   const auto time = [](const char* name, auto function) {
     return benchmark::RegisterBenchmark(name, function)->Unit(benchmark::kMillisecond);
@@ -295,7 +307,9 @@ int main(int count, char** arguments) {
   time("parse", [](auto& state) { parse_only(state, given); });
   time("parse_and_visit", [](auto& state) { parse_and_visit(state, given); });
   time("read", [](auto& state) { read_only(state, given); });
-  time("by_hand_full", [](auto& state) { hand_written(state, given); });
+  time("by_hand_full", [](auto& state) { hand_written(state, given, Detail::full); });
+  time("by_hand_failed", [](auto& state) { hand_written(state, given, Detail::failed); });
+  time("by_hand_brief", [](auto& state) { hand_written(state, given, Detail::brief); });
   time("full", [](auto& state) { grade(state, given, Detail::full); });
   time("failed", [](auto& state) { grade(state, given, Detail::failed); });
   time("brief", [](auto& state) { grade(state, given, Detail::brief); });

@@ -24,32 +24,33 @@ class GradeWriter {
   bool stands() const { return stands_; }
 
   void grade() {
-    const int uncapped = grade_of(judged_->earned, judged_->weight);
-    const int grade = std::max(uncapped, judged_->cap);
-    const double all = judged_->weight + judged_->open;
-    lowest_ = std::max(grade_of(judged_->earned, all), judged_->open_cap);
-    highest_ = std::max(grade_of(judged_->earned + judged_->open * 1e6, all), judged_->cap);
-    stands_ = lowest_ == highest_ && judged_->open_musts == 0;
-    put(R"({"name":)");
-    put_text(name_of(grade));
-    put(R"(,"means":)");
-    put_text(grades[static_cast<std::size_t>(grade)].means);
-    put(stands_ ? R"(,"stands":true,"by_score_alone":)" : R"(,"stands":false,"by_score_alone":)");
-    put_text(name_of(uncapped));
-    put(R"(,"worst_possible":)");
-    put_text(name_of(lowest_));
-    put(R"(,"best_possible":)");
-    put_text(name_of(highest_));
+    names(true);
     put(R"(,"certainty":")");
     certainty();
     put(R"(","caps":")");
-    if (grade != uncapped) {
-      caps(uncapped);
+    if (grade_ != uncapped_) {
+      caps(uncapped_);
     }
     put(R"("})");
   }
 
+  // What short lines have of it.
+  void grade_names() {
+    names(false);
+    put("}");
+  }
+
   void score(double earned, double weight, double open) {
+    points(earned, weight, open);
+    put(R"(,"weight_seen":)");
+    put(weight / 1000);
+    put(R"(,"weight_open":)");
+    put(open / 1000);
+    put("}");
+  }
+
+  // A score, up to its weights.
+  void points(double earned, double weight, double open) {
     const double all = weight + open;
     const double lowest = all > 0 ? earned / all / 10'000 : 0;
     number_.clear();
@@ -68,14 +69,30 @@ class GradeWriter {
       put(R"(,"highest":)");
       put(all > 0 ? (earned + open * 1e6) / all / 10'000 : 100.0);
     }
-    put(R"(,"weight_seen":)");
-    put(weight / 1000);
-    put(R"(,"weight_open":)");
-    put(open / 1000);
-    put("}");
   }
 
  private:
+  void names(bool with_means) {
+    uncapped_ = grade_of(judged_->earned, judged_->weight);
+    grade_ = std::max(uncapped_, judged_->cap);
+    const double all = judged_->weight + judged_->open;
+    lowest_ = std::max(grade_of(judged_->earned, all), judged_->open_cap);
+    highest_ = std::max(grade_of(judged_->earned + judged_->open * 1e6, all), judged_->cap);
+    stands_ = lowest_ == highest_ && judged_->open_musts == 0;
+    put(R"({"name":)");
+    put_text(name_of(grade_));
+    if (with_means) {
+      put(R"(,"means":)");
+      put_text(grades[static_cast<std::size_t>(grade_)].means);
+    }
+    put(stands_ ? R"(,"stands":true,"by_score_alone":)" : R"(,"stands":false,"by_score_alone":)");
+    put_text(name_of(uncapped_));
+    put(R"(,"worst_possible":)");
+    put_text(name_of(lowest_));
+    put(R"(,"best_possible":)");
+    put_text(name_of(highest_));
+  }
+
   void put(Text text) { line_->append(text); }
   void put(double number) { append_shortest(*line_, number); }
   void put_text(Text text) { append_json_text(*line_, text); }
@@ -128,6 +145,8 @@ class GradeWriter {
     put(".");
   }
 
+  int grade_ = 0;
+  int uncapped_ = 0;
   int lowest_ = 0;
   int highest_ = 0;
   bool stands_ = false;

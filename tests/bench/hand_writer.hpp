@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "hand_grade.hpp"
+#include "hand_sentence.hpp"
 
 namespace thirty {
 
@@ -39,6 +40,7 @@ class Writer {
     line_ = &line;
     record_ = &record;
     judged_.judge(record, words_);
+    sentences_.begin(record, line);
     about();
     safety_words();
     grade_.begin(judged_, line);
@@ -69,9 +71,6 @@ class Writer {
   void put(Text text) { line_->append(text); }
   void put(double number) { append_shortest(*line_, number); }
   void put_text(Text text) { append_json_text(*line_, text); }
-  double value(std::size_t rule, int side) const {
-    return record_->values[2 * rules[rule].trait + side];
-  }
 
   void about() {
     put(opening_);
@@ -155,9 +154,9 @@ class Writer {
     }
     put(R"(],"sentence":")");
     if (is_unseen) {
-      needs(i);
+      sentences_.needs(i);
     } else if (trait.levels.empty()) {
-      sentence(i);
+      sentences_.sentence(i);
     }
     put(R"(")");
     put(words.reasons);
@@ -175,10 +174,10 @@ class Writer {
       return;
     }
     number_.clear();
-    append_shortest(number_, value(i, side) / trait.per_unit);
+    append_shortest(number_, sentences_.value(i, side) / trait.per_unit);
     put(R"(","value":")");
     put(number_);
-    put_unit(value(i, side), trait);
+    sentences_.put_unit(sentences_.value(i, side), trait);
     put(R"(","number":)");
     put(number_);
     put(band.reading);
@@ -188,123 +187,15 @@ class Writer {
     put("}");
   }
 
-  void with_unit(double number, const TraitFacts& trait) {
-    put(number / trait.per_unit);
-    put_unit(number, trait);
-  }
-
-  void put_unit(double number, const TraitFacts& trait) {
-    put(trait.unit == "°" ? "" : " ");
-    put(number == 1 && trait.unit == "months" ? "month" : trait.unit);
-  }
-
-  void sentence(std::size_t i) {
-    const Result& result = judged_.results[i];
-    const TraitFacts& trait = trait_of(i);
-    const auto at = static_cast<std::size_t>(result.decisive);
-    const double v = value(i, result.decisive);
-    const BandWords& band = words_[i].bands[static_cast<std::size_t>(result.bands[at])];
-    const bool alike = trait.has_sides && value(i, 0) == value(i, 1);
-    for (std::size_t piece = 0; piece + 1 < band.pieces.size(); piece += 2) {
-      put(band.pieces[piece]);
-      const std::string& slot = band.pieces[piece + 1];
-      if (slot == "value") {
-        with_unit(v, trait);
-      } else if (slot == "side") {
-        put(alike ? "both" : result.decisive == 0 ? "left" : "right");
-      } else if (slot == "limit") {
-        with_unit(band.limit, trait);
-      } else if (!slot.empty()) {
-        with_unit(result.distances[at], trait);
-      }
-    }
-    if (!band.pieces.empty()) {
-      return;
-    }
-    if (trait.has_sides) {
-      put(alike ? "Both: " : result.decisive == 0 ? "Left: " : "Right: ");
-    }
-    with_unit(v, trait);
-    put(band.sentence);
-    if (band.toward != 0) {
-      with_unit(result.distances[at], trait);
-      put(band.sentence_end);
-    }
-    put(".");
-  }
-
-  // Calls `take(trait, side)` for each recorded value that a rule lacks; side 2: the trait has
-  // none.
-  template <class Take>
-  void each_missing(std::size_t i, Take take) const {
-    const int trait = rules[i].trait;
-    if (trait < recorded_count) {
-      each_missing_of(trait, take);
-      return;
-    }
-    const DerivedFacts& facts = derived[static_cast<std::size_t>(trait - recorded_count)];
-    each_missing_of(std::min(facts.a, facts.b), take);
-    each_missing_of(std::max(facts.a, facts.b), take);
-  }
-
-  template <class Take>
-  void each_missing_of(int trait, Take take) const {
-    const bool has_sides = traits[static_cast<std::size_t>(trait)].has_sides;
-    for (int side = 0; side < (has_sides ? 2 : 1); ++side) {
-      const double v = record_->values[2 * trait + side];
-      if (v != v) {
-        take(trait, has_sides ? side : 2);
-      }
-    }
-  }
-
   void missing(std::size_t i) {
     Text comma;
-    each_missing(i, [&](int trait, int side) {
+    sentences_.each_missing(i, [&](int trait, int side) {
       put(comma);
       comma = ",";
       put(R"({"trait":)");
       put_text(traits[static_cast<std::size_t>(trait)].name);
       put(side == 2 ? R"(,"side":""})" : side == 0 ? R"(,"side":"left"})" : R"(,"side":"right"})");
     });
-  }
-
-  using Lacking = std::pair<int, int>;
-
-  template <class Put>
-  static void questions(const std::vector<Lacking>& all, Put put) {
-    for (std::size_t k = 0; k < all.size(); ++k) {
-      const auto [trait, side] = all[k];
-      if (side == 2) {
-        put(trait, 2);
-        continue;
-      }
-      const bool both = std::find(all.begin(), all.end(), Lacking{trait, 1 - side}) != all.end();
-      const bool first = std::find_if(all.begin(), all.end(), [t = trait](const Lacking& lacking) {
-                           return lacking.first == t;
-                         }) == all.begin() + static_cast<std::ptrdiff_t>(k);
-      if (first) {
-        put(trait, both ? 2 : side);
-      }
-    }
-  }
-
-  void put_question(int trait, int side) {
-    put(traits[static_cast<std::size_t>(trait)].title);
-    put(side == 2 ? "" : side == 0 ? " (left)" : " (right)");
-  }
-
-  void needs(std::size_t i) {
-    put("It needs: ");
-    lacking_.clear();
-    each_missing(i, [&](int trait, int side) { lacking_.emplace_back(trait, side); });
-    Text joint;
-    questions(lacking_, [&](int trait, int side) {
-      put(joint);
-      joint = "; ";
-      put_question(trait, side);
-    });
-    put(".");
   }
 
   void notes(int trait) {
@@ -367,17 +258,18 @@ class Writer {
       });
       lacking_.clear();
       for (const std::size_t i : order_) {
-        each_missing(i, [&](int trait, int side) {
-          if (std::find(lacking_.begin(), lacking_.end(), Lacking{trait, side}) == lacking_.end()) {
+        sentences_.each_missing(i, [&](int trait, int side) {
+          if (std::find(lacking_.begin(), lacking_.end(), Sentences::Lacking{trait, side}) ==
+              lacking_.end()) {
             lacking_.emplace_back(trait, side);
           }
         });
       }
       Text before = "\"";
-      questions(lacking_, [&](int trait, int side) {
+      Sentences::questions(lacking_, [&](int trait, int side) {
         put(before);
         before = ",\"";
-        put_question(trait, side);
+        sentences_.put_question(trait, side);
         put("\"");
       });
     }
@@ -389,9 +281,10 @@ class Writer {
   Words words_;
   Judged judged_;
   GradeWriter grade_;
+  Sentences sentences_{judged_, words_};
   bool refers_ = false;
   std::vector<std::size_t> order_;
-  std::vector<Lacking> lacking_;
+  std::vector<Sentences::Lacking> lacking_;
   std::string number_;
   std::string* line_ = nullptr;
   const Record* record_ = nullptr;
