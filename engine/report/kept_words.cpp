@@ -26,13 +26,6 @@ void KeptWords::begin() {
 }
 
 void KeptWords::append(std::size_t row, GrowingText& line) const {
-  if (row + 1 < block_rows) {
-    for (const PaddedView next : told_[row + 1]) {
-      for (std::size_t at = 0; at < next.size; at += 64) {
-        __builtin_prefetch(next.data + at);
-      }
-    }
-  }
   for (const PaddedView entries : told_[row]) {
     line.put(entries);
   }

@@ -6,8 +6,8 @@
 #include <cstddef>
 #include <cstdint>
 #include <deque>
-#include <set>
 #include <string>
+#include <unordered_set>
 #include <vector>
 
 #include "engine/report/growing_text.hpp"
@@ -116,7 +116,7 @@ class KeptWords {
     std::size_t place(const Met& met) const {
       std::size_t at = place_among(met.mixed, bits);
       while (places[at].data != nullptr && !places[at].is_of(met.of)) {
-        at = (at + 1) % places.size();
+        at = (at + 1) & (places.size() - 1);
       }
       return at;
     }
@@ -140,7 +140,7 @@ class KeptWords {
   PaddedView keep(Cases& cases, const Met& met, std::string words);
 
   std::vector<Cases> cases_;
-  std::set<PaddedText> words_;
+  std::unordered_set<PaddedText, PaddedText::Hash> words_;
   std::size_t size_of_words_ = 0;
   std::deque<PaddedText> once_;
   std::array<std::vector<PaddedView>, block_rows> told_;

@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -29,7 +30,13 @@ class PaddedText {
   std::string_view text() const { return {bytes_.data(), size_}; }
   PaddedView view() const { return {bytes_.data(), static_cast<std::uint32_t>(size_)}; }
 
-  bool operator<(const PaddedText& other) const { return text() < other.text(); }
+  bool operator==(const PaddedText& other) const { return text() == other.text(); }
+
+  struct Hash {
+    std::size_t operator()(const PaddedText& one) const {
+      return std::hash<std::string_view>()(one.text());
+    }
+  };
 
  private:
   std::string bytes_;

@@ -33,7 +33,10 @@ Rows rows_with_reasons(std::span<const InspectionRow> rows) {
 }  // namespace
 
 ShortFindings::ShortFindings(const Program& program, std::span<const std::string> languages)
-    : program_(program), languages_(languages), kept_(program.contributions.size()) {
+    : program_(program),
+      heads_(program.contributions.size()),
+      sentences_(program, languages),
+      kept_(program.contributions.size()) {
   for (const Contribution& contribution : program.contributions) {
     needs_.push_back(inputs_needed(program, contribution.rule));
   }
@@ -68,14 +71,27 @@ std::uint32_t ShortFindings::what_is_open(std::size_t contribution, const Block&
 std::string ShortFindings::words(std::size_t contribution, const Block& block, std::size_t row,
                                  const Inspection& inspection) {
   find(program_, block, row, contribution, finding_);
-  const std::string sentence = finding_sentence(program_, inspection, finding_, languages_);
-  JsonWriter json(JsonWriter::Layout::compact);
-  json.begin_object();
-  write_rule(json, program_, finding_.rule, finding_.side);
-  json.text("status", in_words(finding_.status));
-  json.text("words", sentence.empty() ? readings_words(program_, finding_) : sentence);
-  json.end_object();
-  return json.take() + ",";
+  sentence_.clear();
+  sentences_.begin(inspection);
+  sentences_.append(contribution, finding_, sentence_);
+  std::string words = head(contribution, finding_.status);
+  words += sentence_.text() == R"("")" ? json_text(readings_words(program_, finding_))
+                                       : sentence_.text();
+  words += "},";
+  return words;
+}
+
+const std::string& ShortFindings::head(std::size_t contribution, Status status) {
+  std::string& head = heads_[contribution][static_cast<std::size_t>(status)];
+  if (head.empty()) {
+    const Contribution& of = program_.contributions[contribution];
+    JsonWriter json(JsonWriter::Layout::compact);
+    json.begin_object();
+    write_rule(json, program_, of.rule, of.side);
+    json.text("status", in_words(status));
+    head = json.take() + R"(,"words":)";
+  }
+  return head;
 }
 
 }  // namespace heelrule

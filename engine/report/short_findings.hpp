@@ -1,6 +1,7 @@
 // What did not pass, as JSON without white space, from words that are made once and kept.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <span>
 #include <string>
@@ -9,6 +10,7 @@
 #include "engine/model/inspection_row.hpp"
 #include "engine/model/verdict.hpp"
 #include "engine/report/growing_text.hpp"
+#include "engine/report/kept_sentences.hpp"
 #include "engine/report/kept_words.hpp"
 #include "engine/scoring/block.hpp"
 
@@ -32,12 +34,16 @@ class ShortFindings {
   std::uint32_t what_is_open(std::size_t contribution, const Block& block, std::size_t row) const;
   std::string words(std::size_t contribution, const Block& block, std::size_t row,
                     const Inspection& inspection);
+  const std::string& head(std::size_t contribution, Status status);
 
   const Program& program_;
-  std::span<const std::string> languages_;
-  std::vector<std::vector<Register>> needs_;  // of each contribution
+  // Of each contribution; what stands before the words, by status.
+  std::vector<std::vector<Register>> needs_;
+  std::vector<std::array<std::string, 4>> heads_;
+  KeptSentences sentences_;
   KeptWords kept_;
   Finding finding_;
+  GrowingText sentence_;
 };
 
 }  // namespace heelrule
