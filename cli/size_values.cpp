@@ -6,6 +6,7 @@
 #include <array>
 
 #include "engine/quantity/quantity.hpp"
+#include "engine/quantity/range.hpp"
 
 namespace heelrule {
 namespace {
@@ -35,22 +36,15 @@ Problem of_option(std::string_view option, const Problem& problem) {
 }
 
 Parsed<double> reading_of(const std::string& text, const MeasureKind& measure) {
-  const auto quantity = parse_quantity(text);
+  const auto quantity = parse_quantity_in(text, measure.unit);
   if (!quantity) {
     return quantity.problem();
   }
-  if (Problem problem = accepts(measure.unit, quantity->unit, text); !problem.message.empty()) {
-    return problem;
-  }
-  if (measure.plausible) {
-    const QuantityRange& range = measure.plausible->value;
-    if (quantity->stored < range.from.stored || quantity->stored > range.to.stored) {
-      return Problem{fmt::format("`{}` is not plausible, which is {} to {}", text,
-                                 show(range.from.stored, measure.unit, 9),
-                                 show(range.to.stored, measure.unit, 9)),
-                     "check the value and its unit; if it is true, write it in a record with "
-                     "`confirmed: yes`"};
-    }
+  if (measure.plausible && !holds(measure.plausible->value, quantity->stored)) {
+    return Problem{fmt::format("`{}` is not plausible, which is {}", text,
+                               show(measure.plausible->value, measure.unit, 9)),
+                   "check the value and its unit; if it is true, write it in a record with "
+                   "`confirmed: yes`"};
   }
   return quantity->stored;
 }

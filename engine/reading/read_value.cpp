@@ -5,6 +5,7 @@
 #include <cmath>
 #include <vector>
 
+#include "engine/quantity/range.hpp"
 #include "engine/quantity/trimmed.hpp"
 #include "engine/reading/map_reader.hpp"
 
@@ -244,18 +245,13 @@ class ValueReader {
 
   bool is_plausible(const MeasureKind& measure, const Quantity& quantity,
                     const Located<std::string>& text, bool confirmed) {
-    if (!measure.plausible || confirmed) {
-      return true;
-    }
-    const QuantityRange& range = measure.plausible->value;
-    if (quantity.stored >= range.from.stored && quantity.stored <= range.to.stored) {
+    if (!measure.plausible || confirmed || holds(measure.plausible->value, quantity.stored)) {
       return true;
     }
     diagnostics_.error(
         text.where,
-        fmt::format("`{}` is outside what is plausible for `{}`: {} to {}", text.value, trait_.name,
-                    show(range.from.stored, measure.unit, 9),
-                    show(range.to.stored, measure.unit, 9)),
+        fmt::format("`{}` is outside what is plausible for `{}`: {}", text.value, trait_.name,
+                    show(measure.plausible->value, measure.unit, 9)),
         fmt::format(
             "check the value and its unit; if it is true, write `{{value: {}, confirmed: yes}}`",
             text.value));

@@ -5,6 +5,8 @@
 #include <array>
 #include <cmath>
 
+#include "engine/quantity/range.hpp"
+
 namespace heelrule {
 namespace {
 
@@ -125,9 +127,7 @@ std::string form_words(const Question& question) {
 }
 
 std::string plausible_words(const Question& question) {
-  const Unit unit = question.units.front();
-  return fmt::format("{} to {}", show(question.plausible->from.stored, unit),
-                     show(question.plausible->to.stored, unit));
+  return show(*question.plausible, question.units.front());
 }
 
 std::string_view in_words(AnswerForm form) {

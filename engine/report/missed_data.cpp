@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/quantity/decimal.hpp"
+#include "engine/quantity/range.hpp"
 #include "engine/report/value_words.hpp"
 
 namespace heelrule {
@@ -63,9 +64,7 @@ std::string usual_range(const Trait& trait) {
   if (measure == nullptr || !measure->plausible) {
     return "";
   }
-  const QuantityRange& range = measure->plausible->value;
-  return fmt::format("{} to {}", show(range.from.stored, measure->unit),
-                     show(range.to.stored, measure->unit));
+  return show(measure->plausible->value, measure->unit);
 }
 
 std::string choices(const Trait& trait, std::span<const std::string> languages) {

@@ -8,6 +8,7 @@
 
 #include "engine/formula/type_words.hpp"
 #include "engine/quantity/nearest.hpp"
+#include "engine/quantity/range.hpp"
 #include "engine/scoring/check_rules.hpp"
 
 namespace heelrule {
@@ -150,12 +151,12 @@ class BandChecker {
       const bool above = i > 0 && thresholds[i - 1] > to;
       const bool below = i < thresholds.size() && thresholds[i] <= from;
       if (above || below) {
-        diagnostics_.error(rule_.bands[i].name.where,
-                           fmt::format("no plausible value reaches {}: `{}` runs from {} to {}",
-                                       called(rule_.bands[i]), trait_.name, show(from, unit_, 9),
-                                       show(to, unit_, 9)),
-                           "leave the band out, or widen `plausible`",
-                           {{measure->plausible->where, "the plausible range is here"}});
+        diagnostics_.error(
+            rule_.bands[i].name.where,
+            fmt::format("no plausible value reaches {}: `{}` runs from {}", called(rule_.bands[i]),
+                        trait_.name, show(measure->plausible->value, unit_, 9)),
+            "leave the band out, or widen `plausible`",
+            {{measure->plausible->where, "the plausible range is here"}});
       }
     }
   }
