@@ -7,11 +7,15 @@
 
 namespace heelrule {
 
-void KeptSentences::begin(const Inspection& inspection) {
-  inspection_ = &inspection;
-  has_reasons_ = std::any_of(
+bool gives_reasons(const Inspection& inspection) {
+  return std::any_of(
       inspection.observations.begin(), inspection.observations.end(),
       [](const Observation& seen) { return std::holds_alternative<NotSeen>(seen.value); });
+}
+
+void KeptSentences::begin(const Inspection& inspection) {
+  inspection_ = &inspection;
+  has_reasons_ = gives_reasons(inspection);
 }
 
 void KeptSentences::append(std::size_t index, const Finding& finding, GrowingText& line) {

@@ -20,6 +20,10 @@ constexpr std::size_t speaker(const Finding& finding, const SideReading& reading
   return finding.sides_alike ? 3 : static_cast<std::size_t>(reading.side);
 }
 
+/// Whether a record says of anything why it was not seen: then the words about what is missing are
+/// its own.
+bool gives_reasons(const Inspection& inspection);
+
 /// Writes what `finding_sentence` says about the findings of one program. It depends on the reading
 /// that decides alone, or on what is missing.
 class KeptSentences {

@@ -27,20 +27,11 @@ void LineParts::who_and_when(const Inspection& inspection, GrowingText& line) {
   line.put_json(inspection.shoe_marked);
 }
 
-void LineParts::safety(const Inspection& inspection, const Verdict& verdict, GrowingText& line) {
+void LineParts::safety(const Inspection& inspection, const Verdict& verdict, Detail detail,
+                       GrowingText& line) {
   std::string_view comma;
   for (std::size_t i = 0; i < verdict.safety.size(); ++i) {
-    line.put(comma);
-    comma = ",";
-    line.put(answer(inspection, verdict, i));
-  }
-}
-
-void LineParts::safety_yes(const Inspection& inspection, const Verdict& verdict,
-                           GrowingText& line) {
-  std::string_view comma;
-  for (std::size_t i = 0; i < verdict.safety.size(); ++i) {
-    if (verdict.safety[i].yes) {
+    if (detail == Detail::full || verdict.safety[i].yes) {
       line.put(comma);
       comma = ",";
       line.put(answer(inspection, verdict, i));

@@ -8,6 +8,7 @@
 
 #include "engine/model/inspection.hpp"
 #include "engine/model/verdict.hpp"
+#include "engine/report/detail.hpp"
 #include "engine/report/growing_text.hpp"
 #include "engine/report/memo.hpp"
 #include "engine/report/numerals.hpp"
@@ -28,11 +29,10 @@ class LineParts {
   /// From the date to what the shoe is marked with.
   static void who_and_when(const Inspection& inspection, GrowingText& line);
 
-  /// The answers to safety questions, without the brackets around them.
-  void safety(const Inspection& inspection, const Verdict& verdict, GrowingText& line);
-
-  /// Those of them that are yes.
-  void safety_yes(const Inspection& inspection, const Verdict& verdict, GrowingText& line);
+  /// The answers to safety questions, without the brackets around them; unless in full, those alone
+  /// that are yes.
+  void safety(const Inspection& inspection, const Verdict& verdict, Detail detail,
+              GrowingText& line);
 
   /// Says that the points of a score will soon be asked for.
   void expect(const Score& score) const;

@@ -1,7 +1,5 @@
 #include "engine/report/short_findings.hpp"
 
-#include <algorithm>
-
 #include "engine/formula/operation.hpp"
 #include "engine/report/account.hpp"
 #include "engine/report/json_parts.hpp"
@@ -21,11 +19,7 @@ constexpr std::size_t most_needs = 30;
 Rows rows_with_reasons(std::span<const InspectionRow> rows) {
   Rows with = 0;
   for (std::size_t row = 0; row < rows.size(); ++row) {
-    const std::vector<Observation>& all = rows[row].inspection.observations;
-    const bool has = std::any_of(all.begin(), all.end(), [](const Observation& seen) {
-      return std::holds_alternative<NotSeen>(seen.value);
-    });
-    with |= has ? Rows{1} << row : 0;
+    with |= gives_reasons(rows[row].inspection) ? Rows{1} << row : 0;
   }
   return with;
 }

@@ -18,8 +18,8 @@ class ShortLines::Writer {
         languages_(fallback_order(languages, program.rules)),
         parts_(program, languages_),
         grades_(program, languages_, detail),
-        referrals_(program, languages_, ShortWarnings::Kind::referrals),
-        cautions_(program, languages_, ShortWarnings::Kind::cautions) {
+        referrals_(program, languages_, &SpokenWords::referral),
+        cautions_(program, languages_, &SpokenWords::caution) {
     if (detail == Detail::failed) {
       findings_.emplace(program, languages_);
     }
@@ -46,7 +46,7 @@ class ShortLines::Writer {
     LineParts::who_and_when(inspection, line);
     if (verdict_.refers() || referrals_.has(row)) {
       line.put(R"(},"see_practitioner_first":true,"safety":[)");
-      parts_.safety_yes(inspection, verdict_, line);
+      parts_.safety(inspection, verdict_, Detail::brief, line);
       line.put(R"(],"referrals":[)");
       referrals_.append(row, line);
       line.put(R"(],"grade":)");

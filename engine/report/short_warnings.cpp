@@ -12,18 +12,14 @@
 namespace heelrule {
 
 ShortWarnings::ShortWarnings(const Program& program, std::span<const std::string> languages,
-                             Kind kind)
-    : program_(program),
-      languages_(languages),
-      kind_(kind),
-      phrase_(kind == Kind::referrals ? &SpokenWords::referral : &SpokenWords::caution),
-      kept_(program.contributions.size()) {
+                             Phrase SpokenWords::* which)
+    : program_(program), languages_(languages), which_(which), kept_(program.contributions.size()) {
   for (std::size_t i = 0; i < program.contributions.size(); ++i) {
     const RuleProgram& rule = program.rule_programs[program.contributions[i].rule];
-    const Phrase& of_rule = rule.words.*phrase_;
+    const Phrase& of_rule = rule.words.*which_;
     const bool by_band =
         std::any_of(rule.band_words.begin(), rule.band_words.end(),
-                    [&](const SpokenWords& words) { return !(words.*phrase_).empty(); });
+                    [&](const SpokenWords& words) { return !(words.*which_).empty(); });
     if (by_band || !of_rule.empty()) {
       warners_.push_back({i, by_band, !by_band && of_rule.is_fixed()});
     }
@@ -46,12 +42,11 @@ void ShortWarnings::turn_to(const Block& block, std::size_t count) {
 
 std::string ShortWarnings::words(std::size_t contribution, const Block& block, std::size_t row) {
   find(program_, block, row, contribution, finding_);
-  std::vector<Spoken> referrals;
-  std::vector<Spoken> cautions;
-  warn(program_, contribution, finding_, {referrals, cautions});
+  std::vector<Spoken> warnings;
+  warn(program_, contribution, finding_, which_, warnings);
   std::string text;
-  for (const Spoken& spoken : kind_ == Kind::referrals ? referrals : cautions) {
-    const Phrase& phrase = words_of(spoken, finding_, program_).*phrase_;
+  for (const Spoken& spoken : warnings) {
+    const Phrase& phrase = words_of(spoken, finding_, program_).*which_;
     JsonWriter json(JsonWriter::Layout::compact);
     json.begin_object();
     write_rule(json, program_, finding_.rule, finding_.side);

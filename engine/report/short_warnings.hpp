@@ -18,10 +18,10 @@ namespace heelrule {
 /// are is decided when a case is met first.
 class ShortWarnings {
  public:
-  enum class Kind { referrals, cautions };
-
-  /// `languages` is what `fallback_order` gives. Both must outlive this object.
-  ShortWarnings(const Program& program, std::span<const std::string> languages, Kind kind);
+  /// `languages` is what `fallback_order` gives. Both must outlive this object. `which` says
+  /// whether it is referrals or cautions.
+  ShortWarnings(const Program& program, std::span<const std::string> languages,
+                Phrase SpokenWords::* which);
 
   /// Turns to the first `count` rows of an evaluated block.
   void turn_to(const Block& block, std::size_t count);
@@ -44,8 +44,7 @@ class ShortWarnings {
 
   const Program& program_;
   std::span<const std::string> languages_;
-  Kind kind_;
-  Phrase SpokenWords::* phrase_;
+  Phrase SpokenWords::* which_;
   std::vector<Warner> warners_;
   KeptWords kept_;
   Finding finding_;

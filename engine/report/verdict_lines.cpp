@@ -45,7 +45,7 @@ class VerdictLines::Writer {
     line.put(R"(},"see_practitioner_first":)");
     line.put(std::string_view(verdict.refers() ? "true" : "false"));
     line.put(R"(,"safety":[)");
-    parts_.safety(inspection, verdict, line);
+    parts_.safety(inspection, verdict, Detail::full, line);
     line.put(R"(],"referrals":[)");
     said_.append(verdict, verdict.referrals, SpokenKind::referral, line);
     line.put(R"(],"grade":)");

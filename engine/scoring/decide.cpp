@@ -63,7 +63,8 @@ class Decision {
       Finding& found = verdict_.findings[i];
       find(program_, block_, row_, i, found);
       if (program_.contributions[i].voice.warns) {
-        warn(program_, i, found, {verdict_.referrals, verdict_.cautions});
+        warn(program_, i, found, &SpokenWords::referral, verdict_.referrals);
+        warn(program_, i, found, &SpokenWords::caution, verdict_.cautions);
       }
       weigh(program_.contributions[i], found);
     }

@@ -139,18 +139,11 @@ void judge_ramps(const CreditScale& scale, const Column& value, Column& credit) 
 // The credit of a contribution as far as it is decided: *not seen* where it is open or does not
 // apply.
 void join(const Contribution& contribution, const Block& block, Column& credit) {
-  const Column& a = block.column(contribution.credits[0]);
-  switch (contribution.joining) {
-    case Joining::single:
-      each(credit, a, [](double only) { return only; });
-      break;
-    case Joining::worse:
-      each(credit, a, block.column(contribution.credits[1]), worse_of);
-      break;
-    case Joining::mean:
-      each(credit, a, block.column(contribution.credits[1]), mean_of);
-      break;
-  }
+  with_joined_credit(contribution, block, [&](auto joined) {
+    for (std::size_t row = 0; row < block_rows; ++row) {
+      credit[row] = joined(row);
+    }
+  });
   if (contribution.applies != no_register) {
     each(credit, credit, block.column(contribution.applies),
          [](double earned, double applies) { return applies == 1 ? earned : operation::not_seen; });

@@ -133,16 +133,13 @@ void find(const Program& program, const Block& block, std::size_t row, std::size
 }
 
 void warn(const Program& program, std::size_t contribution, const Finding& found,
-          Warnings warnings) {
+          Phrase SpokenWords::* which, std::vector<Spoken>& warnings) {
   if (!has_words(found)) {
     return;
   }
   const auto add = [&](const SpokenWords& words, std::optional<std::size_t> reading) {
-    if (!words.referral.empty()) {
-      warnings.referrals.push_back({contribution, reading});
-    }
-    if (!words.caution.empty()) {
-      warnings.cautions.push_back({contribution, reading});
+    if (!(words.*which).empty()) {
+      warnings.push_back({contribution, reading});
     }
   };
   const RuleProgram& rule = program.rule_programs[found.rule];

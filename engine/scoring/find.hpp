@@ -15,17 +15,11 @@ namespace heelrule {
 void find(const Program& program, const Block& block, std::size_t row, std::size_t contribution,
           Finding& found);
 
-/// Cautions and referrals that are said.
-struct Warnings {
-  std::vector<Spoken>& referrals;
-  std::vector<Spoken>& cautions;
-};
-
-/// Adds what a finding warns of: a band's words where a value lies in it, its rule's where it
-/// cannot pass in full. Those of either side count, whichever decides, and also where the other
-/// was not seen.
+/// Adds what a finding warns of, `which` being cautions or referrals: a band's words where a value
+/// lies in it, its rule's where it cannot pass in full. Those of either side count, whichever
+/// decides, and also where the other was not seen.
 void warn(const Program& program, std::size_t contribution, const Finding& found,
-          Warnings warnings);
+          Phrase SpokenWords::* which, std::vector<Spoken>& warnings);
 
 /// Whether a finding has words of its own: it applies, and a side was seen.
 bool has_words(const Finding& found);

@@ -17,18 +17,27 @@ inline double worse_of(double a, double b) {
 /// The mean of both; *not seen* if either is.
 inline double mean_of(double a, double b) { return (a + b) / 2; }
 
-/// The credit of a contribution in one row of an evaluated block; *not seen* where it is open.
-inline double joined_credit(const Contribution& contribution, const Block& block, std::size_t row) {
-  const double first = block.column(contribution.credits[0])[row];
+/// Calls `function(credit)`, where `credit(row)` is the joined credit of a contribution in a row of
+/// an evaluated block; *not seen* where it is open. So a loop over rows has the choice before it.
+template <class Function>
+auto with_joined_credit(const Contribution& contribution, const Block& block, Function function) {
+  const Column& a = block.column(contribution.credits[0]);
+  const Column& b =
+      contribution.joining == Joining::single ? a : block.column(contribution.credits[1]);
   switch (contribution.joining) {
     case Joining::single:
-      return first;
+      break;
     case Joining::worse:
-      return worse_of(first, block.column(contribution.credits[1])[row]);
+      return function([&](std::size_t row) { return worse_of(a[row], b[row]); });
     case Joining::mean:
-      return mean_of(first, block.column(contribution.credits[1])[row]);
+      return function([&](std::size_t row) { return mean_of(a[row], b[row]); });
   }
-  return first;
+  return function([&](std::size_t row) { return a[row]; });
+}
+
+/// The same of one row.
+inline double joined_credit(const Contribution& contribution, const Block& block, std::size_t row) {
+  return with_joined_credit(contribution, block, [&](auto credit) { return credit(row); });
 }
 
 /// Whether a contribution applies in one row: 1, 0, or *not seen*.

@@ -13,6 +13,16 @@
 namespace heelrule {
 namespace {
 
+// Evaluated, with an inspection in each row.
+Block random_block(const Program& program, Dice& dice) {
+  Block block(program);
+  for (std::size_t row = 0; row < block_rows; ++row) {
+    fill_row(program, random_inspection(program.rules, dice), block, row);
+  }
+  evaluate(program, block);
+  return block;
+}
+
 TEST_CASE("a row of a full block has the verdict that it has alone, in any position") {
   Dice dice(64);
   for (int i = 0; i < 60; ++i) {
@@ -46,11 +56,7 @@ TEST_CASE("a block that is cleared remembers nothing of the rows that it held") 
   Dice dice(65);
   for (int i = 0; i < 200; ++i) {
     const Program program = random_program(dice);
-    Block block(program);
-    for (std::size_t row = 0; row < block_rows; ++row) {
-      fill_row(program, random_inspection(program.rules, dice), block, row);
-    }
-    evaluate(program, block);
+    Block block = random_block(program, dice);
     block.clear();
     evaluate(program, block);
     const Verdict nothing = grade(program, Inspection{});
@@ -92,11 +98,7 @@ TEST_CASE("sets of rows are those of the verdicts") {
   Dice dice(67);
   for (int i = 0; i < 300; ++i) {
     const Program program = random_program(dice);
-    Block block(program);
-    for (std::size_t row = 0; row < block_rows; ++row) {
-      fill_row(program, random_inspection(program.rules, dice), block, row);
-    }
-    evaluate(program, block);
+    Block block = random_block(program, dice);
     std::vector<Verdict> verdicts;
     for (std::size_t row = 0; row < block_rows; ++row) {
       verdicts.push_back(decide(program, block, row));
